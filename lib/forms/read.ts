@@ -1,0 +1,27 @@
+import type { z } from 'zod'
+
+/** What was typed, kept so that an error loses nothing of it. */
+export type Typed = Readonly<Record<string, string | readonly string[]>>
+export type FieldErrors = Readonly<Record<string, string>>
+export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: FieldErrors }
+
+/** A form's fields as text; a name in `many` always as a list. Files are no text and are left out. */
+export function typed(form: FormData, many: readonly string[] = []): Typed {
+	const fields: Record<string, string | string[]> = {}
+	for (const name of new Set(form.keys())) {
+		const values = form.getAll(name).filter((value): value is string => typeof value === 'string')
+		if (name.startsWith('$')) continue
+		fields[name] = many.includes(name) ? values : (values[0] ?? '')
+	}
+	for (const name of many) fields[name] ??= []
+	return fields
+}
+
+/** One sentence per field, the first that went wrong in it. */
+export function read<T>(schema: z.ZodType<T>, fields: unknown): Read<T> {
+	const result = schema.safeParse(fields)
+	if (result.success) return { ok: true, value: result.data }
+	const errors: Record<string, string> = {}
+	for (const { path, message } of result.error.issues) errors[path.join('.') || 'form'] ??= message
+	return { ok: false, errors }
+}

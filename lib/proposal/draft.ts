@@ -1,0 +1,109 @@
+import { z } from 'zod'
+import { holdingSchema, roleSchema } from '../recipe/material'
+import type { Day } from '../units/day'
+import { centsSchema, daySchema, hexSchema, idSchema } from '../units/schema'
+import { isClean, normal } from '../units/text'
+
+const words = (max: number) =>
+	z
+		.string()
+		.max(4 * max)
+		.refine(isClean, 'holds characters that cannot be stored')
+		.transform(normal)
+		.pipe(z.string().max(max))
+const dayOrNone = daySchema.nullable()
+const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'is not a key')
+const money = z.int().min(0).max(10_000_000).pipe(centsSchema)
+const decimal = (max: number) =>
+	z
+		.number()
+		.min(0)
+		.max(max)
+		.refine((value) => Math.round(value * 1000) / 1000 === value, 'has more than three decimals')
+
+/** How a count came about. Typed by the designer now; a count grown from a recipe takes its place beside it. */
+const countSchema = z.discriminatedUnion('way', [z.strictObject({ way: z.literal('typed'), value: decimal(9999) })])
+
+export const draftLineSchema = z.strictObject({
+	material: idSchema<'material'>(),
+	role: roleSchema,
+	holding: holdingSchema,
+	count: countSchema,
+})
+
+const linesSchema = z.array(draftLineSchema).max(60)
+
+const colourSchema = z.strictObject({
+	name: words(40),
+	hex: hexSchema,
+	/** What on the client's front it takes up: "echoes your pans". */
+	echoes: words(60),
+})
+
+const optionSchema = z.strictObject({
+	key,
+	name: words(60),
+	palette: z.array(colourSchema).max(8),
+	pots: z.array(z.strictObject({ container: idSchema<'container'>(), lines: linesSchema })).max(60),
+	/** What this option costs beyond a season that the agreement prices fixed. */
+	supplementCents: money,
+})
+
+const extraSchema = z.strictObject({
+	key,
+	name: words(80),
+	words: words(300),
+	place: idSchema<'place'>(),
+	minutes: decimal(600),
+	lines: linesSchema,
+})
+
+const agreementSchema = z.discriminatedUnion('is', [
+	z.strictObject({ is: z.literal('none') }),
+	z.strictObject({ is: z.literal('discount'), percent: decimal(100) }),
+	z.strictObject({ is: z.literal('fixed'), cents: money, containers: z.array(idSchema<'container'>()).max(60) }),
+])
+
+/**
+ * What the designer is working on, kept at every save; it may be far from ready (see `ready.ts`).
+ * Money in cents, minutes in person-minutes, dates in the studio's time zone.
+ */
+export const draftSchema = z.strictObject({
+	v: z.literal(1),
+	title: words(120),
+	letter: words(4000),
+	window: z.strictObject({ from: dayOrNone, to: dayOrNone }),
+	answerBy: dayOrNone,
+	design: z.enum(['new', 'repeat']),
+	takeDown: z.boolean(),
+	containers: z
+		.array(z.strictObject({ id: idSchema<'container'>(), mayLeaveOut: z.boolean(), isNew: z.boolean() }))
+		.max(60),
+	options: z.array(optionSchema).max(4),
+	extras: z.array(extraSchema).max(20),
+	agreement: agreementSchema,
+})
+
+export type Draft = z.infer<typeof draftSchema>
+export type DraftLine = z.infer<typeof draftLineSchema>
+export type DraftOption = Draft['options'][number]
+export type DraftExtra = Draft['extras'][number]
+
+type Dates = { readonly from: Day | null; readonly to: Day | null; readonly answerBy: Day | null }
+
+/** A draft as it begins, with the season's dates. */
+export function emptyDraft({ from, to, answerBy }: Dates): Draft {
+	return {
+		v: 1,
+		title: '',
+		letter: '',
+		window: { from, to },
+		answerBy,
+		design: 'new',
+		takeDown: false,
+		containers: [],
+		options: [],
+		extras: [],
+		agreement: { is: 'none' },
+	}
+}

@@ -1,0 +1,117 @@
+import { isRound } from '../container/card'
+import { length } from '../format/length'
+import type { MoneyFormat } from '../format/money'
+import type { JobInputs } from '../pricing/job-schema'
+import { price } from '../pricing/price'
+import type { Day } from '../units/day'
+import { cautions } from './cautions'
+import type { Draft, DraftLine } from './draft'
+import type { Card, Facts, Material } from './facts'
+import { cardsOf, jobOf } from './job-of'
+import type { Offer, OfferLine, OfferOption } from './offer'
+import { type Problem, problems } from './ready'
+
+/** A revision before it is published: what the client will see, and what the studio's costing follows from. */
+export type Made = {
+	readonly offer: Offer
+	readonly inputs: readonly { readonly key: string; readonly job: JobInputs }[]
+}
+
+const isSome = <T>(value: T | null | undefined): value is T => value !== null && value !== undefined
+
+function offerLines(lines: readonly DraftLine[], { materials }: Facts): OfferLine[] {
+	return lines
+		.map(({ material, role, holding, count }) => {
+			const found = materials.get(material)
+			if (found === undefined) return null
+			const { name, hex, unit, hazards } = found
+			return { role, name, hex, unit, count: count.value, holding, hazards: [...hazards] }
+		})
+		.filter(isSome)
+}
+
+/** "round planter, 18 in across and 20 in high" */
+function inWords(card: Card, { studio }: Facts): string {
+	const { shape, topCm, topDepthCm, heightCm } = card
+	const of = (cm: number) => length(cm, studio.lengths)
+	const across = isRound(shape) ? `${of(topCm)} across` : `${of(topCm)} by ${of(topDepthCm ?? topCm)}`
+	return `${shape}, ${across} and ${of(heightCm)} high`
+}
+
+const strip = ({ rates: _, ...inputs }: JobInputs & { rates: unknown }): JobInputs => inputs
+
+function materialsIn(draft: Draft, { materials }: Facts): Material[] {
+	const lines = [
+		...draft.options.flatMap(({ pots }) => pots.flatMap((pot) => pot.lines)),
+		...draft.extras.flatMap((extra) => extra.lines),
+	]
+	return [...new Set(lines.map(({ material }) => material))].map((id) => materials.get(id)).filter(isSome)
+}
+
+type Priced = { readonly option: OfferOption; readonly job: JobInputs }
+
+function makeOption(draft: Draft, option: Draft['options'][number], facts: Facts, money: MoneyFormat): Priced | null {
+	const job = jobOf(draft, option, facts)
+	if (job === null) return null
+	const pots = cardsOf(draft, facts).map(({ id }) => ({
+		container: id,
+		lines: offerLines(option.pots.find(({ container }) => container === id)?.lines ?? [], facts),
+	}))
+	const { key, name, palette } = option
+	return { option: { key, name, palette, pots, prices: price(job, { money }).list }, job: strip(job) }
+}
+
+/** A container that the agreement's fixed price pays for has no price to save by leaving it out. */
+function mayLeaveOut({ containers, agreement }: Draft, id: Card['id']): boolean {
+	const isCovered = agreement.is === 'fixed' && agreement.containers.includes(id)
+	return !isCovered && containers.some((each) => each.id === id && each.mayLeaveOut)
+}
+
+/**
+ * The offer as it stands, whether or not it is ready: what the preview shows and what publishing freezes.
+ * Dates that are still open fall on `today`.
+ */
+export function makeOffer(draft: Draft, facts: Facts, money: MoneyFormat, number: number, today: Day): Made {
+	const cards = cardsOf(draft, facts)
+	const priced = draft.options.map((option) => makeOption(draft, option, facts, money)).filter(isSome)
+	const { studio, designer, customer, season, proposal } = facts
+	const from = draft.window.from ?? today
+	const offer: Offer = {
+		v: 1,
+		proposal,
+		number,
+		studio: studio.name,
+		signedBy: designer,
+		client: customer.name,
+		season,
+		title: draft.title,
+		letter: draft.letter,
+		window: { from, to: draft.window.to ?? from },
+		answerBy: draft.answerBy ?? today,
+		places: facts.sites
+			.filter(({ id }) => cards.some(({ place }) => place === id))
+			.map(({ id, name, address, wall, door }) => ({ id, name, address, wall, door })),
+		containers: cards.map((card) => ({
+			id: card.id,
+			place: card.place,
+			name: card.name,
+			words: inWords(card, facts),
+			mayLeaveOut: mayLeaveOut(draft, card.id),
+		})),
+		options: priced.map(({ option }) => option),
+		extras: draft.extras
+			.filter(({ place }) => cards.some((card) => card.place === place))
+			.map(({ key, name, words, place, lines }) => ({ key, name, words, place, lines: offerLines(lines, facts) })),
+		cautions: cautions(materialsIn(draft, facts), cards),
+	}
+	return { offer, inputs: priced.map(({ option, job }) => ({ key: option.key, job })) }
+}
+
+export type Ready = ({ readonly ok: true } & Made) | { readonly ok: false; readonly problems: readonly Problem[] }
+
+/** The offer that a draft makes, or what stops it. */
+export function makeRevision(draft: Draft, facts: Facts, money: MoneyFormat, number: number, today: Day): Ready {
+	const found = problems(draft, facts, today)
+	if (found.length > 0) return { ok: false, problems: found }
+	return { ok: true, ...makeOffer(draft, facts, money, number, today) }
+}
