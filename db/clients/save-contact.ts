@@ -1,0 +1,72 @@
+import { and, eq } from 'drizzle-orm'
+import type { May, Viewer } from '@/lib/access/viewer'
+import type { ClientId, Id, PersonId } from '@/lib/units/id'
+import { type Tx, write } from '../open'
+import { append } from '../record/append'
+import { client, contact, person, session, staff } from '../schema'
+import type { Stamp } from '../stamp'
+import { type Denied, denied, hidden } from '../viewer'
+
+export type Invitation = {
+	readonly client: ClientId
+	readonly name: string
+	readonly address: string
+	readonly may: May
+}
+export type Invited =
+	| { readonly ok: true; readonly person: PersonId }
+	| { readonly ok: false; readonly why: 'works at the studio' }
+	| Denied
+
+/** Whoever has the address already, else a new person. */
+function personWith(tx: Tx, { name, address }: Invitation, stamp: Stamp): PersonId {
+	const [known] = tx.select({ id: person.id }).from(person).where(eq(person.email, address)).all()
+	if (known !== undefined) return known.id
+	const id = stamp.id<'person'>()
+	const handle = Buffer.from(stamp.salt()).toString('base64url')
+	tx.insert(person).values({ id, name, email: address, handle, createdAt: stamp.at }).run()
+	return id
+}
+
+/** Lets a person in at a client's door, to approve or to look; one who was there before gets the new right. */
+export async function inviteContact(viewer: Viewer, invitation: Invitation, stamp: Stamp): Promise<Invited> {
+	const { client: of, may } = invitation
+	const no = denied(viewer, 'change clients', of)
+	if (no !== null) return no
+	return write((tx): Invited => {
+		if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
+		const id = personWith(tx, invitation, stamp)
+		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0)
+			return { ok: false, why: 'works at the studio' }
+		tx.insert(contact)
+			.values({ id: stamp.id<'contact'>(), clientId: of, personId: id, may, since: stamp.at })
+			.onConflictDoUpdate({ target: [contact.clientId, contact.personId], set: { may, endedAt: null } })
+			.run()
+		append(tx, stamp, viewer, { act: 'contact invited', object: `person ${id}`, client: of, facts: { may } })
+		return { ok: true, person: id }
+	})
+}
+
+/** Closes the door to a contact: every session of theirs ends at once. */
+export async function endContact(
+	viewer: Viewer,
+	{ client: of, contact: id }: { client: ClientId; contact: Id<'contact'> },
+	stamp: Stamp,
+): Promise<{ readonly ok: true } | Denied> {
+	const no = denied(viewer, 'change clients', of)
+	if (no !== null) return no
+	return write((tx) => {
+		const mine = and(eq(contact.id, id), eq(contact.clientId, of))
+		const [found] = tx.select({ person: contact.personId }).from(contact).where(mine).all()
+		if (found === undefined) return hidden
+		tx.update(contact).set({ endedAt: stamp.at }).where(mine).run()
+		tx.delete(session).where(eq(session.userId, found.person)).run()
+		append(tx, stamp, viewer, {
+			act: 'contact changed',
+			object: `person ${found.person}`,
+			client: of,
+			facts: { may: 'nothing' },
+		})
+		return { ok: true as const }
+	})
+}

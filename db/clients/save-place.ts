@@ -1,0 +1,60 @@
+import { and, count, eq } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
+import type { Hex } from '@/lib/units/hex'
+import type { ClientId, PlaceId } from '@/lib/units/id'
+import { write } from '../open'
+import { append } from '../record/append'
+import { client, place, siteColour } from '../schema'
+import type { Stamp } from '../stamp'
+import { type Denied, denied, hidden } from '../viewer'
+
+export type PlaceFields = Omit<typeof place.$inferInsert, 'id' | 'clientId' | 'position'>
+export type SavedPlace = { readonly ok: true; readonly id: PlaceId } | Denied
+
+/** A new place of a client, or one of theirs changed. */
+export async function savePlace(
+	viewer: Viewer,
+	of: { client: ClientId; place: PlaceId | null },
+	fields: PlaceFields,
+	stamp: Stamp,
+): Promise<SavedPlace> {
+	const no = denied(viewer, 'change clients', of.client)
+	if (no !== null) return no
+	return write((tx): SavedPlace => {
+		if (tx.select().from(client).where(eq(client.id, of.client)).all().length === 0) return hidden
+		const id = of.place ?? stamp.id<'place'>()
+		const mine = and(eq(place.id, id), eq(place.clientId, of.client))
+		if (of.place === null) {
+			const [there] = tx.select({ n: count() }).from(place).where(eq(place.clientId, of.client)).all()
+			tx.insert(place)
+				.values({ id, clientId: of.client, position: there?.n ?? 0, ...fields })
+				.run()
+		} else if (tx.update(place).set(fields).where(mine).run().changes === 0) return hidden
+		const act = of.place === null ? 'place added' : 'place changed'
+		append(tx, stamp, viewer, { act, object: `place ${id}`, client: of.client })
+		return { ok: true, id }
+	})
+}
+
+export type ColourFields = { readonly name: string; readonly hex: Hex; readonly side: 'inside' | 'outside' }
+
+/** A colour of the building, seen by eye. */
+export async function addSiteColour(
+	viewer: Viewer,
+	of: { client: ClientId; place: PlaceId },
+	fields: ColourFields,
+	stamp: Stamp,
+): Promise<{ readonly ok: true } | Denied> {
+	const no = denied(viewer, 'change clients', of.client)
+	if (no !== null) return no
+	return write((tx) => {
+		const mine = and(eq(place.id, of.place), eq(place.clientId, of.client))
+		if (tx.select().from(place).where(mine).all().length === 0) return hidden
+		const [there] = tx.select({ n: count() }).from(siteColour).where(eq(siteColour.placeId, of.place)).all()
+		tx.insert(siteColour)
+			.values({ id: stamp.id<'site colour'>(), placeId: of.place, position: there?.n ?? 0, ...fields })
+			.run()
+		append(tx, stamp, viewer, { act: 'place changed', object: `place ${of.place}`, client: of.client })
+		return { ok: true as const }
+	})
+}

@@ -1,0 +1,41 @@
+import { z } from 'zod'
+import type { Viewer } from '@/lib/access/viewer'
+import type { FieldErrors, Typed } from '@/lib/forms/read'
+import { moment } from '@/lib/units/day'
+import type { Id } from '@/lib/units/id'
+import { sideFile } from '../side-file'
+import type { Stamp } from '../stamp'
+import { actorOf } from '../viewer'
+
+const typedSchema = z.record(z.string(), z.union([z.string(), z.array(z.string())]))
+const errorsSchema = z.record(z.string(), z.string())
+const keptMs = 3_600_000
+
+export type Attempt = { readonly typed: Typed; readonly errors: FieldErrors }
+
+/** Keeps what was typed into a form that went wrong, for the page that shows it again; an hour, for the same person. */
+export async function keepAttempt(
+	viewer: Viewer,
+	key: Id<'once'>,
+	{ typed, errors }: Attempt,
+	{ at }: Pick<Stamp, 'at'>,
+): Promise<void> {
+	sideFile()
+		.prepare('INSERT OR REPLACE INTO attempt (key, owner, typed, errors, at) VALUES (?, ?, ?, ?, ?)')
+		.run(key, actorOf(viewer), JSON.stringify(typed), JSON.stringify(errors), at)
+}
+
+export async function readAttempt(viewer: Viewer, key: Id<'once'>): Promise<Attempt | undefined> {
+	const row = sideFile()
+		.prepare<[string, string], { typed: string; errors: string }>(
+			'SELECT typed, errors FROM attempt WHERE key = ? AND owner = ?',
+		)
+		.get(key, actorOf(viewer))
+	return row && { typed: typedSchema.parse(JSON.parse(row.typed)), errors: errorsSchema.parse(JSON.parse(row.errors)) }
+}
+
+/** Forms given up and keys of forms long gone through. */
+export async function sweepAttempts(_viewer: Viewer, { at }: Pick<Stamp, 'at'>): Promise<void> {
+	const before = moment(new Date(Date.parse(at) - keptMs))
+	sideFile().prepare('DELETE FROM attempt WHERE at < ?').run(before)
+}

@@ -1,0 +1,34 @@
+import type { Viewer } from '@/lib/access/viewer'
+import { write } from '../../open'
+import { isFirst } from '../../record/once'
+import type { Stamp } from '../../stamp'
+import { designers } from '../recipients'
+import { keep } from './keep'
+import { type Answered, type Answering, open } from './open'
+import type { Note } from './words'
+
+/** Asks for changes, each to a named part, in one go. */
+export async function askForChange(
+	viewer: Viewer,
+	asked: Answering & { notes: readonly Note[] },
+	stamp: Stamp,
+): Promise<Answered> {
+	return write((tx): Answered => {
+		const at = open(tx, viewer, asked, 'ask for a change', stamp)
+		if (!at.ok) return at
+		if (!isFirst(tx, stamp, viewer, asked.once)) return { ok: false, why: 'sent before' }
+		const reference = keep(
+			tx,
+			viewer,
+			at,
+			{
+				kind: 'change asked for',
+				act: 'change asked for',
+				words: { browser: asked.browser, purchaseOrder: '', notes: [...asked.notes] },
+				mails: [{ message: 'change asked for', to: designers(tx) }],
+			},
+			stamp,
+		)
+		return { ok: true, reference }
+	})
+}

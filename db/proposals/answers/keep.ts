@@ -1,0 +1,73 @@
+import { count, eq } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
+import type { Taken } from '@/lib/proposal/answer'
+import type { Standing } from '@/lib/proposal/standing'
+import type { RecordedAct } from '@/lib/record/acts'
+import type { PersonId } from '@/lib/units/id'
+import type { Tx } from '../../open'
+import { enqueue } from '../../outbox/enqueue'
+import { append } from '../../record/append'
+import { seal } from '../../record/seal'
+import { answer, type Message, person, proposal } from '../../schema'
+import type { Stamp } from '../../stamp'
+import type { Open } from './open'
+import type { AnswerWords } from './words'
+
+/** "2026-0012": the year of the answer and its number among all, never used twice. */
+function nextReference(tx: Tx, { at }: Stamp): string {
+	const [all] = tx.select({ n: count() }).from(answer).all()
+	return `${at.slice(0, 4)}-${String((all?.n ?? 0) + 1).padStart(4, '0')}`
+}
+
+type Given = {
+	readonly kind: 'approval' | 'change asked for' | 'skip'
+	readonly act: RecordedAct
+	readonly words: Pick<AnswerWords, 'purchaseOrder' | 'notes' | 'browser'>
+	readonly taken?: Extract<Taken, { ok: true }>
+	readonly ledger?: Standing
+	readonly mails: readonly { readonly message: Message; readonly to: readonly PersonId[] }[]
+}
+
+/** Answer, ledger, line of the record and mails: all of it, or nothing. */
+export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, given: Given, stamp: Stamp): string {
+	const { id, clientId } = found.row
+	const [who] = tx.select({ name: person.name, address: person.email }).from(person).where(eq(person.id, by)).all()
+	const wordsHash = seal(tx, stamp, clientId, { name: who?.name ?? '', address: who?.address ?? '', ...given.words })
+	const { kind, taken } = given
+	const reference = nextReference(tx, stamp)
+	const facts = {
+		option: taken?.option.key ?? null,
+		extras: [...(taken?.choice.extras ?? [])],
+		leftOut: [...(taken?.choice.leftOut ?? [])],
+		totalCents: taken?.quote.totalCents ?? null,
+	}
+	const what = { ...facts, extras: JSON.stringify(facts.extras), leftOut: JSON.stringify(facts.leftOut) }
+	const row = {
+		reference,
+		revisionId: revision.id,
+		revisionHash: revision.hash,
+		kind,
+		wordsHash,
+		by,
+		word: 'client' as const,
+	}
+	tx.insert(answer)
+		.values({ id: stamp.id<'answer'>(), ...row, ...what, at: stamp.at })
+		.run()
+	tx.update(proposal)
+		.set({ state: to, answeredAt: stamp.at, ...given.ledger })
+		.where(eq(proposal.id, id))
+		.run()
+	const record = { reference, revision: revision.hash, ...facts }
+	append(tx, stamp, viewer, {
+		act: given.act,
+		object: `proposal ${id}`,
+		client: clientId,
+		facts: record,
+		sealed: wordsHash,
+	})
+	for (const { message, to: people } of given.mails)
+		for (const each of people)
+			enqueue(tx, stamp, { message, person: each, facts: { proposal: id, number: revision.number } })
+	return reference
+}

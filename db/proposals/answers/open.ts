@@ -1,0 +1,50 @@
+import type { Viewer } from '@/lib/access/viewer'
+import type { NotOffered } from '@/lib/proposal/answer'
+import type { Offer } from '@/lib/proposal/offer'
+import { type AnswerCommand, decide, type KeptState, type Refusal } from '@/lib/proposal/state'
+import type { Hash } from '@/lib/record/hash'
+import type { Id, PersonId, ProposalId } from '@/lib/units/id'
+import type { Tx } from '../../open'
+import type { Stamp } from '../../stamp'
+import { type Denied, hidden } from '../../viewer'
+import { offerIn, type Revision, revisionOf } from '../documents'
+import { type Found, findProposal } from '../find'
+
+export type Answering = {
+	readonly proposal: ProposalId
+	readonly revision: Hash
+	readonly once: Id<'once'>
+	readonly browser: string
+}
+export type Answered =
+	| { readonly ok: true; readonly reference: string }
+	| { readonly ok: false; readonly why: Refusal | NotOffered | 'sent before' | 'erased' }
+	| Denied
+
+/** An answer that may be given, with all that it is given to. */
+export type Open = {
+	readonly ok: true
+	readonly found: Found
+	readonly to: KeptState
+	readonly revision: Revision
+	readonly offer: Offer
+	readonly by: PersonId
+}
+
+export function open(
+	tx: Tx,
+	viewer: Viewer,
+	{ proposal: id, revision }: Answering,
+	act: AnswerCommand['do'],
+	stamp: Stamp,
+): Open | Exclude<Answered, { ok: true }> {
+	const found = findProposal(tx, viewer, 'answer the proposal', id, stamp)
+	if (!found.ok) return found
+	if (viewer.is !== 'contact') return hidden
+	const decision = decide(found.state, { do: act, revision })
+	if (!decision.ok) return decision
+	const standing = revisionOf(tx, id, found.row.revisionNumber)
+	const offer = standing && offerIn(tx, standing)
+	if (standing === undefined || offer === undefined) return { ok: false, why: 'erased' }
+	return { ok: true, found, to: decision.to, revision: standing, offer, by: viewer.person }
+}

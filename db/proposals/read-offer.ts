@@ -1,0 +1,92 @@
+import { eq } from 'drizzle-orm'
+import { z } from 'zod'
+import type { Viewer } from '@/lib/access/viewer'
+import type { Offer } from '@/lib/proposal/offer'
+import type { State } from '@/lib/proposal/state'
+import type { Hash } from '@/lib/record/hash'
+import { type Cents, cents } from '@/lib/units/cents'
+import type { Day, Moment } from '@/lib/units/day'
+import type { ClientId, ProposalId } from '@/lib/units/id'
+import { type Reading, read } from '../open'
+import { unseal } from '../record/seal'
+import { answer } from '../schema'
+import type { Stamp } from '../stamp'
+import { type AnswerWords, answerWords } from './answers/words'
+import { offerIn, type Revision, revisionOf } from './documents'
+import { findProposal } from './find'
+
+const keys = z.array(z.string())
+
+export type GivenAnswer = {
+	readonly kind: 'approval' | 'change asked for' | 'skip'
+	readonly reference: string
+	readonly at: Moment
+	readonly word: 'client' | 'studio'
+	readonly option: string | null
+	readonly extras: readonly string[]
+	readonly leftOut: readonly string[]
+	readonly totalCents: Cents | null
+	/** Undefined once erased. */
+	readonly words: AnswerWords | undefined
+}
+
+/** What stands of a proposal behind the client's door. */
+export type OfferPage = {
+	readonly client: ClientId
+	readonly state: State
+	readonly today: Day
+	readonly timeZone: string
+	/** Undefined once the client's words are erased. */
+	readonly offer: Offer | undefined
+	readonly before: Offer | undefined
+	readonly number: number
+	readonly hash: Hash
+	readonly publishedAt: Moment
+	readonly answer: GivenAnswer | undefined
+}
+
+export function answerTo(db: Reading, { id }: Pick<Revision, 'id'>): GivenAnswer | undefined {
+	const [row] = db.select().from(answer).where(eq(answer.revisionId, id)).all()
+	if (row === undefined) return undefined
+	const { kind, reference, at, word, option } = row
+	const words = row.wordsHash === null ? undefined : answerWords.safeParse(unseal(db, row.wordsHash)).data
+	const chosen = { extras: keys.parse(JSON.parse(row.extras)), leftOut: keys.parse(JSON.parse(row.leftOut)) }
+	return {
+		kind,
+		reference,
+		at,
+		word,
+		option,
+		...chosen,
+		totalCents: row.totalCents === null ? null : cents(row.totalCents),
+		words,
+	}
+}
+
+/** The revision that stands; undefined when there is none, or none that the viewer may see. */
+export async function readOffer(
+	viewer: Viewer,
+	id: ProposalId,
+	stamp: Pick<Stamp, 'at'>,
+): Promise<OfferPage | undefined> {
+	return read((db) => {
+		const found = findProposal(db, viewer, 'see the proposal', id, stamp)
+		if (!found.ok || found.row.revisionHash === null) return undefined
+		const { revisionNumber: number, clientId: client } = found.row
+		const standing = revisionOf(db, id, number)
+		if (standing === undefined) throw new Error(`readOffer: revision ${number} of ${id} is not there`)
+		const previous = number > 1 ? revisionOf(db, id, number - 1) : undefined
+		return {
+			client,
+			state: found.state,
+			today: found.today,
+			timeZone: found.studio.timeZone,
+			offer: offerIn(db, standing),
+			before: previous && offerIn(db, previous),
+			number,
+			hash: standing.hash,
+			publishedAt: standing.publishedAt,
+			answer: answerTo(db, standing),
+		}
+	})
+}

@@ -1,0 +1,50 @@
+import { eq } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
+import { type Command, decide, type Refusal } from '@/lib/proposal/state'
+import type { RecordedAct } from '@/lib/record/acts'
+import type { Id, ProposalId } from '@/lib/units/id'
+import { write } from '../open'
+import { append } from '../record/append'
+import { isFirst } from '../record/once'
+import { seal } from '../record/seal'
+import { proposal } from '../schema'
+import type { Stamp } from '../stamp'
+import type { Denied } from '../viewer'
+import { findProposal } from './find'
+
+type Step = Exclude<Command, { revision: unknown }>['do'] & ('withdraw' | 'reopen' | 'cancel' | 'install')
+
+const recorded: Record<Step, RecordedAct> = {
+	withdraw: 'proposal withdrawn',
+	reopen: 'proposal reopened',
+	cancel: 'proposal cancelled',
+	install: 'proposal installed',
+}
+
+export type Steering = {
+	readonly proposal: ProposalId
+	readonly step: Step
+	readonly reason: string
+	readonly once: Id<'once'>
+}
+export type Steered = { readonly ok: true } | { readonly ok: false; readonly why: Refusal | 'sent before' } | Denied
+
+/** A step of the studio's own: taking a proposal back, opening an approval again, cancelling it, having installed it. */
+export async function steer(
+	viewer: Viewer,
+	{ proposal: id, step, reason, once }: Steering,
+	stamp: Stamp,
+): Promise<Steered> {
+	return write((tx): Steered => {
+		const found = findProposal(tx, viewer, 'steer the proposal', id, stamp)
+		if (!found.ok) return found
+		const decision = decide(found.state, { do: step })
+		if (!decision.ok) return decision
+		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }
+		const { clientId: client } = found.row
+		const sealed = reason === '' ? null : seal(tx, stamp, client, { reason })
+		tx.update(proposal).set({ state: decision.to }).where(eq(proposal.id, id)).run()
+		append(tx, stamp, viewer, { act: recorded[step], object: `proposal ${id}`, client, sealed })
+		return { ok: true }
+	})
+}

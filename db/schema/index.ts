@@ -1,0 +1,7 @@
+export * from './catalogue'
+export * from './clients'
+export * from './machinery'
+export * from './people'
+export * from './proposals'
+export * from './record'
+export * from './studio'

@@ -1,0 +1,61 @@
+import { index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import type { PersonId } from '@/lib/units/id'
+import { idColumn, momentColumn, oneOf } from './columns'
+
+/** Whoever can sign in, known by a mail address in lower case. The session adapter wants these names, `image` too. */
+export const person = sqliteTable('person', {
+	id: text('id').$type<PersonId>().primaryKey(),
+	name: text('name').notNull(),
+	email: text('email').notNull().unique(),
+	emailVerified: integer('email_verified', { mode: 'timestamp_ms' }),
+	image: text('image'),
+	/** Stands for the person in the links of mails: it lets a link be asked for with one tap, and nothing else. */
+	handle: text('handle').notNull().unique(),
+	createdAt: momentColumn('created_at').notNull(),
+})
+
+export const staff = sqliteTable(
+	'staff',
+	{
+		personId: idColumn<'person'>('person_id')
+			.primaryKey()
+			.references(() => person.id),
+		role: text('role').$type<'designer' | 'helper'>().notNull(),
+		since: momentColumn('since').notNull(),
+		endedAt: momentColumn('ended_at'),
+	},
+	(table) => [oneOf('staff_role', table.role, ['designer', 'helper'])],
+)
+
+/** `sessionToken` is the SHA-256 of what the cookie holds; `expires` is the absolute end. */
+export const session = sqliteTable(
+	'session',
+	{
+		sessionToken: text('session_token').primaryKey(),
+		userId: text('user_id')
+			.$type<PersonId>()
+			.notNull()
+			.references(() => person.id),
+		expires: integer('expires', { mode: 'timestamp_ms' }).notNull(),
+		createdAt: momentColumn('created_at').notNull(),
+	},
+	(table) => [index('session_of_person').on(table.userId), index('session_expires').on(table.expires)],
+)
+
+/** A link and a code that were mailed: hashes only. One row a person, the newest; used or out of tries, it goes. */
+export const signInToken = sqliteTable('sign_in_token', {
+	identifier: text('identifier').primaryKey(),
+	token: text('token').notNull().unique(),
+	codeHash: text('code_hash').notNull(),
+	/** Of the cookie of the browser that asked. */
+	askHash: text('ask_hash').notNull(),
+	triesLeft: integer('tries_left').notNull(),
+	expires: integer('expires', { mode: 'timestamp_ms' }).notNull(),
+})
+
+/** The one-time link that makes an empty studio somebody's. */
+export const setUp = sqliteTable('set_up', {
+	id: integer('id').primaryKey(),
+	tokenHash: text('token_hash').notNull(),
+	madeAt: momentColumn('made_at').notNull(),
+})

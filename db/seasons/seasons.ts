@@ -1,0 +1,73 @@
+import { and, asc, desc, eq, isNull, notInArray, sql } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
+import type { Quarter } from '@/lib/season/season'
+import type { Day } from '@/lib/units/day'
+import type { ClientId, SeasonId } from '@/lib/units/id'
+import { read, write } from '../open'
+import { append } from '../record/append'
+import { client, proposal, season } from '../schema'
+import type { Stamp } from '../stamp'
+import { type Denied, denied } from '../viewer'
+
+export type PlannedSeason = typeof season.$inferSelect
+
+/** The newest first. */
+export async function listSeasons(viewer: Viewer): Promise<PlannedSeason[]> {
+	if (denied(viewer, 'see the season', null) !== null) return []
+	return read((db) => db.select().from(season).orderBy(desc(season.windowFrom)).all())
+}
+
+/** Clients who have no proposal for a season yet, the first fifty by name, and how many there are. */
+export async function clientsWithout(
+	viewer: Viewer,
+	of: SeasonId,
+): Promise<{ count: number; first: { id: ClientId; name: string }[] }> {
+	if (denied(viewer, 'see the season', null) !== null) return { count: 0, first: [] }
+	return read((db) => {
+		const taken = db.select({ id: proposal.clientId }).from(proposal).where(eq(proposal.seasonId, of))
+		const without = and(isNull(client.archivedAt), notInArray(client.id, taken))
+		const [all] = db.select({ n: sql<number>`count(*)` }).from(client).where(without).all()
+		const first = db
+			.select({ id: client.id, name: client.name })
+			.from(client)
+			.where(without)
+			.orderBy(asc(client.name))
+			.limit(50)
+			.all()
+		return { count: all?.n ?? 0, first }
+	})
+}
+
+export type SeasonPlan = {
+	readonly quarter: Quarter
+	readonly year: number
+	readonly windowFrom: Day
+	readonly windowTo: Day
+	readonly answerBy: Day
+}
+export type Planned =
+	| { readonly ok: true; readonly id: SeasonId }
+	| { readonly ok: false; readonly why: 'there already' | 'dates' }
+	| Denied
+
+export async function planSeason(viewer: Viewer, plan: SeasonPlan, stamp: Stamp): Promise<Planned> {
+	const no = denied(viewer, 'plan a season', null)
+	if (no !== null) return no
+	if (plan.answerBy > plan.windowFrom || plan.windowFrom > plan.windowTo) return { ok: false, why: 'dates' }
+	return write((tx): Planned => {
+		const id = stamp.id<'season'>()
+		const made = tx
+			.insert(season)
+			.values({ id, ...plan })
+			.onConflictDoNothing()
+			.run().changes
+		if (made === 0) return { ok: false, why: 'there already' }
+		append(tx, stamp, viewer, {
+			act: 'season planned',
+			object: `season ${id}`,
+			client: null,
+			facts: { quarter: plan.quarter, year: plan.year },
+		})
+		return { ok: true, id }
+	})
+}

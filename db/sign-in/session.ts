@@ -1,0 +1,59 @@
+import { and, eq, gt, lte } from 'drizzle-orm'
+import { type Moment, moment } from '@/lib/units/day'
+import type { PersonId } from '@/lib/units/id'
+import { read, write } from '../open'
+import { session, signInToken, staff } from '../schema'
+import { sideFile } from '../side-file'
+import { stored } from './adapter'
+
+const hour = 3_600_000
+/** A session that nobody used for this long is over. */
+export const idleMs = { staff: 12 * hour, contact: 14 * 24 * hour } as const
+
+const minute = 60_000
+
+function lastUse(key: string): Moment | undefined {
+	return sideFile().prepare<[string], Moment>('SELECT at FROM activity WHERE session = ?').pluck().get(key)
+}
+
+function noteUse(key: string, at: Moment): void {
+	sideFile()
+		.prepare('INSERT INTO activity (session, at) VALUES (?, ?) ON CONFLICT (session) DO UPDATE SET at = excluded.at')
+		.run(key, at)
+}
+
+/** Whose session the cookie's token is, while it lasts; noting the use at most once a minute. */
+export async function personOfSession(token: string, now: Date): Promise<PersonId | undefined> {
+	const key = stored(token)
+	const [found] = read((db) =>
+		db
+			.select({ person: session.userId, since: session.createdAt, role: staff.role })
+			.from(session)
+			.leftJoin(staff, eq(staff.personId, session.userId))
+			.where(and(eq(session.sessionToken, key), gt(session.expires, now)))
+			.all(),
+	)
+	if (found === undefined) return undefined
+	const used = lastUse(key) ?? found.since
+	const idle = now.valueOf() - new Date(used).valueOf()
+	if (idle > idleMs[found.role === null ? 'contact' : 'staff']) return undefined
+	if (idle > minute) noteUse(key, moment(now))
+	return found.person
+}
+
+export async function endSession(token: string): Promise<void> {
+	write((tx) =>
+		tx
+			.delete(session)
+			.where(eq(session.sessionToken, stored(token)))
+			.run(),
+	)
+}
+
+/** What is over goes: sessions past their end, links past their ten minutes. */
+export async function sweepSignIn(now: Date): Promise<void> {
+	write((tx) => {
+		tx.delete(session).where(lte(session.expires, now)).run()
+		tx.delete(signInToken).where(lte(signInToken.expires, now)).run()
+	})
+}

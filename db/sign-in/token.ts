@@ -1,0 +1,70 @@
+import { timingSafeEqual } from 'node:crypto'
+import { and, eq, gt, sql } from 'drizzle-orm'
+import type { Hash } from '@/lib/record/hash'
+import type { PersonId } from '@/lib/units/id'
+import { read, write } from '../open'
+import { person, signInToken } from '../schema'
+
+export const tokenMs = 10 * 60_000
+const tries = 5
+
+export type Minted = { readonly linkHash: Hash; readonly codeHash: Hash; readonly askHash: string }
+
+/** Keeps the hashes of a link and a code that are about to be mailed; those mailed before are void. */
+export async function keepToken(personId: PersonId, { linkHash, codeHash, askHash }: Minted, now: Date): Promise<void> {
+	write((tx) => {
+		const [found] = tx.select({ email: person.email }).from(person).where(eq(person.id, personId)).all()
+		if (found === undefined) throw new Error('keepToken: nobody has this id')
+		const row = { token: linkHash, codeHash, askHash, triesLeft: tries, expires: new Date(now.valueOf() + tokenMs) }
+		tx.insert(signInToken)
+			.values({ identifier: found.email, ...row })
+			.onConflictDoUpdate({ target: signInToken.identifier, set: row })
+			.run()
+	})
+}
+
+/** Whom a link was mailed to and by which browser it was asked for; a look uses nothing up. */
+export async function holderOfLink(
+	linkHash: Hash,
+	now: Date,
+): Promise<{ address: string; askHash: string } | undefined> {
+	const [found] = read((db) =>
+		db
+			.select({ address: signInToken.identifier, askHash: signInToken.askHash })
+			.from(signInToken)
+			.where(and(eq(signInToken.token, linkHash), gt(signInToken.expires, now)))
+			.all(),
+	)
+	return found
+}
+
+const same = (a: string, b: string) => a.length === b.length && timingSafeEqual(Buffer.from(a), Buffer.from(b))
+
+/**
+ * Turns a code, typed in the browser that asked, into a link of which only `linkHash` is known here.
+ * A wrong code costs one of five tries; after the last the mail is worth nothing.
+ */
+export async function useCode(
+	askHash: Hash,
+	codeHash: Hash,
+	linkHash: Hash,
+	now: Date,
+): Promise<'right' | 'wrong' | 'over'> {
+	return write((tx) => {
+		const mine = and(eq(signInToken.askHash, askHash), gt(signInToken.expires, now))
+		const [row] = tx.select().from(signInToken).where(mine).all()
+		if (row === undefined || row.triesLeft < 1) return 'over'
+		if (same(row.codeHash, codeHash)) {
+			tx.update(signInToken)
+				.set({ token: linkHash, triesLeft: 0 })
+				.where(eq(signInToken.identifier, row.identifier))
+				.run()
+			return 'right'
+		}
+		tx.update(signInToken)
+			.set({ triesLeft: sql`${signInToken.triesLeft} - 1` })
+			.where(eq(signInToken.identifier, row.identifier))
+			.run()
+		return row.triesLeft === 1 ? 'over' : 'wrong'
+	})
+}

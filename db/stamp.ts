@@ -1,0 +1,11 @@
+import type { Moment } from '@/lib/units/day'
+import type { Id } from '@/lib/units/id'
+
+/** The clock and the dice of one act, handed in: `db/` has neither. */
+export type Stamp = {
+	readonly at: Moment
+	/** A fresh UUID v7 (RFC 9562). */
+	readonly id: <Of extends string>() => Id<Of>
+	/** 16 fresh random bytes. */
+	readonly salt: () => Uint8Array
+}
