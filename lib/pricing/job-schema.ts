@@ -4,15 +4,16 @@ import { quarters } from '../season/season'
 import { centsSchema, idSchema } from '../units/schema'
 import type { Job } from './job'
 
+const amount = z.number().min(0)
 const line = z.strictObject({
 	name: z.string(),
 	unit: z.enum(units),
 	kind: z.enum(kinds),
 	piece: z.enum(pieces),
-	piecesPerUnit: z.number(),
-	count: z.number(),
+	piecesPerUnit: amount,
+	count: amount,
 	holding: z.enum(holdings),
-	pack: z.strictObject({ size: z.number(), cents: centsSchema, freightPercent: z.number() }),
+	pack: z.strictObject({ size: amount, cents: centsSchema, freightPercent: amount }),
 	usesBefore: z.int(),
 	onlyHere: z.boolean(),
 })
@@ -34,7 +35,7 @@ export const jobInputsSchema: z.ZodType<JobInputs> = z.strictObject({
 	}),
 	agreement: z.discriminatedUnion('is', [
 		z.strictObject({ is: z.literal('none') }),
-		z.strictObject({ is: z.literal('discount'), percent: z.number() }),
+		z.strictObject({ is: z.literal('discount'), percent: amount }),
 		z.strictObject({ is: z.literal('fixed'), cents: centsSchema, containers: z.array(container) }),
 	]),
 	supplementCents: centsSchema,
@@ -44,7 +45,7 @@ export const jobInputsSchema: z.ZodType<JobInputs> = z.strictObject({
 			place,
 			name: z.string(),
 			taxMilliPercent: z.int(),
-			driveMinutes: z.number(),
+			driveMinutes: amount,
 			zoneCents: centsSchema.nullable(),
 			takeDown: z.boolean(),
 		}),
@@ -54,13 +55,13 @@ export const jobInputsSchema: z.ZodType<JobInputs> = z.strictObject({
 			id: container,
 			place,
 			name: z.string(),
-			openingCm2: z.number(),
-			soilL: z.number(),
+			openingCm2: amount,
+			soilL: amount,
 			isNew: z.boolean(),
 			lines: z.array(line),
 		}),
 	),
 	extras: z.array(
-		z.strictObject({ key: z.string(), place, name: z.string(), minutes: z.number(), lines: z.array(line) }),
+		z.strictObject({ key: z.string(), place, name: z.string(), minutes: amount, lines: z.array(line) }),
 	),
 })

@@ -67,7 +67,7 @@ function costed({ gross, discountCents, roundingCents }: Settled): CostedPart {
 export function isCovered({ agreement, containers }: Job): (part: PartOf & { place: string }) => boolean {
 	if (agreement.is !== 'fixed') return () => false
 	const named = new Set(agreement.containers)
-	const places = new Set(containers.filter(({ id }) => named.has(id)).map(({ place }) => place as string))
+	const places = new Set<string>(containers.filter(({ id }) => named.has(id)).map(({ place }) => place))
 	return (part) => {
 		if ('container' in part) return named.has(part.container)
 		return part.is === 'design' || (part.is === 'travel' && places.has(part.place))

@@ -66,7 +66,7 @@ export const ratesSchema = z.strictObject({
 	presentationStepCents: z.int().min(1).max(100_000),
 	minimumVisitCents: money,
 	depositPercent: percent,
-	marginFloorPercent: percent,
+	marginFloorPercent: decimal(90),
 	tax: z.strictObject({
 		taxable: z.strictObject({
 			plants: z.boolean(),

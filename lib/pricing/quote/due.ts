@@ -16,10 +16,11 @@ function apart(amount: Cents, { payer, depositPercent, isUnderAgreement }: Price
 	if (isUnderAgreement || depositPercent === 0) return [{ cents: amount, when: { is: 'at install' } }]
 	const deposit = Number(thousandths(depositPercent))
 	const [first = zero, rest = zero] = allocate(amount, [deposit, 100_000 - deposit])
-	return [
+	const parts: Due[] = [
 		{ cents: first, when: { is: 'on approval' } },
 		{ cents: rest, when: { is: 'at install' } },
 	]
+	return parts.filter((part, index) => part.cents !== 0 || index === 0)
 }
 
 /** What is to be paid and when, summing to the total: by the agreement's instalments, or for this proposal apart. */

@@ -52,7 +52,7 @@ function billed(bill: Part['bill'], lines: readonly QuoteLine[], tax: readonly T
 }
 
 /**
- * The total of a choice, from the frozen price list alone. More never costs less.
+ * The total of a choice, from the frozen price list alone. Adding to a choice never lowers the price before tax.
  * @throws when the choice names a container or an extra that the list does not hold
  */
 export function quote(list: PriceList, choice: Choice): Quote {
