@@ -1,15 +1,16 @@
 import type { Viewer } from '@/lib/access/viewer'
-import type { CostedPart } from '@/lib/pricing/cost-book'
 import { price } from '@/lib/pricing/price'
 import { everything } from '@/lib/pricing/quote/choice'
-import { type Costing, costing } from '@/lib/pricing/quote/costing'
-import { type Quote, quote } from '@/lib/pricing/quote/quote'
+import { costing } from '@/lib/pricing/quote/costing'
+import { quote } from '@/lib/pricing/quote/quote'
+import type { Desk } from '@/lib/proposal/desk'
+import { deskExtra, deskOption } from '@/lib/proposal/desk-view'
 import type { Draft } from '@/lib/proposal/draft'
 import type { Facts } from '@/lib/proposal/facts'
 import { jobOf } from '@/lib/proposal/job-of'
 import { makeOffer } from '@/lib/proposal/make'
 import type { Offer } from '@/lib/proposal/offer'
-import { type Problem, problems } from '@/lib/proposal/ready'
+import { problems } from '@/lib/proposal/ready'
 import { dayOf } from '@/lib/units/day'
 import type { ProposalId } from '@/lib/units/id'
 import { read } from '../open'
@@ -17,14 +18,6 @@ import type { Stamp } from '../stamp'
 import { wordsIn } from './documents'
 import { factsFor } from './facts'
 import { findProposal } from './find'
-
-export type PricedDraft = {
-	readonly options: readonly { readonly key: string; readonly quote: Quote; readonly costing: Costing }[]
-	/** Each extra as it would be added, by the first option. */
-	readonly extras: readonly CostedPart[]
-	readonly problems: readonly Problem[]
-	readonly floorPercent: number
-}
 
 function factsOf(
 	viewer: Viewer,
@@ -38,29 +31,34 @@ function factsOf(
 	})
 }
 
-/** Prices what is on the designer's desk, storing nothing. */
+/** Prices what is on the designer's desk and says what stops it, storing nothing. */
 export async function priceDraft(
 	viewer: Viewer,
 	{ proposal, draft }: { proposal: ProposalId; draft: Draft },
 	stamp: Pick<Stamp, 'at'>,
-): Promise<PricedDraft | undefined> {
+): Promise<Desk | undefined> {
 	const known = factsOf(viewer, proposal, stamp)
 	if (known === undefined) return undefined
 	const { facts, timeZone } = known
+	const today = dayOf(stamp.at, timeZone)
 	const words = wordsIn(facts.studio.currency)
+	const { offer } = makeOffer(draft, facts, words.money, 1, today)
 	const priced = draft.options.flatMap((option) => {
 		const job = jobOf(draft, option, facts)
 		return job === null ? [] : [{ key: option.key, ...price(job, words) }]
 	})
+	const floor = facts.rates.marginFloorPercent
 	return {
-		options: priced.map(({ key, list, costs }) => ({
-			key,
-			quote: quote(list, everything),
-			costing: costing(list, costs, everything),
-		})),
-		extras: priced[0]?.costs.parts.filter(({ is }) => is === 'extra') ?? [],
-		problems: problems(draft, facts, dayOf(stamp.at, timeZone)),
-		floorPercent: facts.rates.marginFloorPercent,
+		options: priced.map(({ key, list, costs }) =>
+			deskOption(
+				{ key, quote: quote(list, everything), costing: costing(list, costs, everything) },
+				offer,
+				floor,
+				words.money,
+			),
+		),
+		extras: priced[0]?.costs.parts.filter(({ is }) => is === 'extra').map((part) => deskExtra(part, words.money)) ?? [],
+		problems: problems(draft, facts, today),
 	}
 }
 

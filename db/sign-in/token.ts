@@ -1,11 +1,14 @@
 import { timingSafeEqual } from 'node:crypto'
 import { and, eq, gt, sql } from 'drizzle-orm'
-import type { Hash } from '@/lib/record/hash'
+import { type Hash, sha256 } from '@/lib/record/hash'
 import type { PersonId } from '@/lib/units/id'
 import { read, write } from '../open'
 import { person, signInToken } from '../schema'
 
-export const tokenMs = 10 * 60_000
+/** As the sign-in library hashes the token of a mailed link: SHA-256 of token and secret. */
+export const linkHashOf = (token: string, secret: string): Hash => sha256(`${token}${secret}`)
+
+const tokenMs = 10 * 60_000
 const tries = 5
 
 export type Minted = { readonly linkHash: Hash; readonly codeHash: Hash; readonly askHash: string }
@@ -44,7 +47,7 @@ const same = (a: string, b: string) => a.length === b.length && timingSafeEqual(
  * Turns a code, typed in the browser that asked, into a link of which only `linkHash` is known here.
  * A wrong code costs one of five tries; after the last the mail is worth nothing.
  */
-export async function useCode(
+export async function tryCode(
 	askHash: Hash,
 	codeHash: Hash,
 	linkHash: Hash,
@@ -67,4 +70,9 @@ export async function useCode(
 			.run()
 		return row.triesLeft === 1 ? 'over' : 'wrong'
 	})
+}
+
+/** Who has an address: for the program that prints a demo's links. */
+export async function personWith(address: string): Promise<PersonId | undefined> {
+	return read((db) => db.select({ id: person.id }).from(person).where(eq(person.email, address)).all())[0]?.id
 }

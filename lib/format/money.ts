@@ -9,7 +9,7 @@ export type CurrencyCode = keyof typeof currencies
 export const isCurrency = (code: string): code is CurrencyCode => Object.hasOwn(currencies, code)
 export const currencyCodes = Object.keys(currencies).filter(isCurrency)
 
-/** "$1,180.00": the amount to the cent, in the studio's currency. */
+/** "$1,180.00": the amount to the cent, in the studio's currency; "$1,180" where a ledger asks for whole ones. */
 export type MoneyFormat = (amount: Cents) => string
 
 /** @throws when `code` is not one of `currencyCodes` */
@@ -19,7 +19,7 @@ export function moneyFormat(code: string, { cents = true } = {}): MoneyFormat {
 		style: 'currency',
 		currency: code,
 		currencyDisplay: 'narrowSymbol',
-		trailingZeroDisplay: cents ? 'auto' : 'stripIfInteger',
+		...(!cents && { maximumFractionDigits: 0 }),
 	})
 	return (amount) =>
 		toDecimal(dinero({ amount, currency: currencies[code] }), ({ value }) =>

@@ -25,3 +25,16 @@ export function read<T>(schema: z.ZodType<T>, fields: unknown): Read<T> {
 	for (const { path, message } of result.error.issues) errors[path.join('.') || 'form'] ??= message
 	return { ok: false, errors }
 }
+
+/** Errors of one part of a body, by their paths within it. */
+export function under(part: string, errors: FieldErrors): FieldErrors {
+	return Object.fromEntries(Object.entries(errors).map(([path, says]) => [path.replace(`${part}.`, ''), says]))
+}
+
+/** A choice as the address of a page carries it: palette, extras, containers left out. */
+export function choiceQuery({ option, extra = [], without = [] }: Typed): URLSearchParams {
+	const query = new URLSearchParams(typeof option === 'string' && option !== '' ? { option } : {})
+	for (const key of [extra].flat()) query.append('extra', key)
+	for (const key of [without].flat()) query.append('without', key)
+	return query
+}

@@ -15,6 +15,7 @@ export type NotOffered =
 	| 'that extra is not offered'
 	| 'that container may not be left out'
 	| 'nothing would be left'
+	| 'that part is not in the design'
 	| 'that extra belongs where everything is left out'
 
 export type Taken =

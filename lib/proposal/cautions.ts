@@ -1,3 +1,4 @@
+import { capital } from '../format/words'
 import type { Hazard } from '../recipe/material'
 import type { Card, Material } from './facts'
 
@@ -13,7 +14,9 @@ const lightWords =
 
 function hazardSentences(materials: readonly Material[]): string[] {
 	return [
-		...new Set(materials.flatMap(({ name, hazards }) => hazards.map((hazard) => `${name} ${hazardWords[hazard]}.`))),
+		...new Set(
+			materials.flatMap(({ name, hazards }) => hazards.map((hazard) => `${capital(name)} ${hazardWords[hazard]}.`)),
+		),
 	]
 }
 

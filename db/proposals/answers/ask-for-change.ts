@@ -1,21 +1,23 @@
 import type { Viewer } from '@/lib/access/viewer'
+import { type AskedNote, namedNotes } from '@/lib/proposal/parts'
 import { write } from '../../open'
 import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'
 import { designers } from '../recipients'
 import { keep } from './keep'
 import { type Answered, type Answering, open } from './open'
-import type { Note } from './words'
 
 /** Asks for changes, each to a named part, in one go. */
 export async function askForChange(
 	viewer: Viewer,
-	asked: Answering & { notes: readonly Note[] },
+	asked: Answering & { readonly notes: readonly AskedNote[] },
 	stamp: Stamp,
 ): Promise<Answered> {
 	return write((tx): Answered => {
 		const at = open(tx, viewer, asked, 'ask for a change', stamp)
 		if (!at.ok) return at
+		const notes = namedNotes(at.offer, asked.notes)
+		if (notes === undefined) return { ok: false, why: 'that part is not in the design' }
 		if (!isFirst(tx, stamp, viewer, asked.once)) return { ok: false, why: 'sent before' }
 		const reference = keep(
 			tx,
@@ -24,7 +26,7 @@ export async function askForChange(
 			{
 				kind: 'change asked for',
 				act: 'change asked for',
-				words: { browser: asked.browser, purchaseOrder: '', notes: [...asked.notes] },
+				words: { browser: asked.browser, purchaseOrder: '', notes },
 				mails: [{ message: 'change asked for', to: designers(tx) }],
 			},
 			stamp,

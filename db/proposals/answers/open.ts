@@ -4,7 +4,7 @@ import type { Offer } from '@/lib/proposal/offer'
 import { type AnswerCommand, decide, type KeptState, type Refusal } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import type { Id, PersonId, ProposalId } from '@/lib/units/id'
-import type { Tx } from '../../open'
+import { read, type Tx } from '../../open'
 import type { Stamp } from '../../stamp'
 import { type Denied, hidden } from '../../viewer'
 import { offerIn, type Revision, revisionOf } from '../documents'
@@ -47,4 +47,12 @@ export function open(
 	const offer = standing && offerIn(tx, standing)
 	if (standing === undefined || offer === undefined) return { ok: false, why: 'erased' }
 	return { ok: true, found, to: decision.to, revision: standing, offer, by: viewer.person }
+}
+
+/** Null when the viewer may answer the proposal at all; asked before a form is read, so that a form tells nothing. */
+export async function mayAnswer(viewer: Viewer, id: ProposalId, stamp: Stamp): Promise<Denied | null> {
+	return read((db) => {
+		const found = findProposal(db, viewer, 'answer the proposal', id, stamp)
+		return found.ok ? null : found
+	})
 }

@@ -11,4 +11,3 @@ export const answerWords = z.strictObject({
 	notes: z.array(noteSchema),
 })
 export type AnswerWords = z.infer<typeof answerWords>
-export type Note = AnswerWords['notes'][number]

@@ -1,0 +1,80 @@
+import { asc, inArray, isNull } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
+import type { Draft } from '@/lib/proposal/draft'
+import type { State } from '@/lib/proposal/state'
+import type { Season } from '@/lib/season/season'
+import type { Day } from '@/lib/units/day'
+import type { ClientId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import { type Reading, read } from '../open'
+import { material, siteColour } from '../schema'
+import type { Stamp } from '../stamp'
+import { draftOf, revisionOf } from './documents'
+import { factsFor } from './facts'
+import { type Found, findProposal } from './find'
+import { answerTo, type GivenAnswer } from './read-offer'
+
+function coloursOf(db: Reading, places: readonly PlaceId[]) {
+	const { placeId: place, name, hex, side } = siteColour
+	return db
+		.select({ place, name, hex, side })
+		.from(siteColour)
+		.where(inArray(place, [...places]))
+		.orderBy(asc(siteColour.position))
+		.all()
+}
+
+const materialsIn = (db: Reading) =>
+	db
+		.select({ id: material.id, name: material.name, role: material.role, unit: material.unit, kind: material.kind })
+		.from(material)
+		.where(isNull(material.retiredAt))
+		.orderBy(asc(material.role), asc(material.name))
+		.all()
+
+/** Everything that the editor shows beside the draft: no cost among it. */
+export type Desk = {
+	readonly client: { readonly id: ClientId; readonly name: string }
+	readonly season: Season & { readonly id: SeasonId }
+	readonly state: State
+	readonly today: Day
+	readonly timeZone: string
+	readonly version: number
+	readonly draft: Draft
+	readonly number: number
+	readonly answer: GivenAnswer | undefined
+	readonly places: readonly { readonly id: string; readonly name: string }[]
+	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
+	readonly colours: ReturnType<typeof coloursOf>
+	readonly materials: ReturnType<typeof materialsIn>
+}
+
+function lastAnswer(db: Reading, { row }: Found): GivenAnswer | undefined {
+	const standing = revisionOf(db, row.id, row.revisionNumber)
+	return standing && answerTo(db, standing)
+}
+
+export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp, 'at'>): Promise<Desk | undefined> {
+	return read((db) => {
+		const found = findProposal(db, viewer, 'see the draft', id, stamp)
+		if (!found.ok || viewer.is !== 'staff') return undefined
+		const { client, season, state, today, studio, row } = found
+		const { sites, cards } = factsFor(db, found, viewer.person)
+		return {
+			client: { id: client.id, name: client.name },
+			season: { id: season.id, quarter: season.quarter, year: season.year },
+			state,
+			today,
+			timeZone: studio.timeZone,
+			...draftOf(db, id),
+			number: row.revisionNumber,
+			answer: lastAnswer(db, found),
+			places: sites.map(({ id: place, name }) => ({ id: place, name })),
+			containers: cards.map(({ id: card, place, name }) => ({ id: card, place, name })),
+			colours: coloursOf(
+				db,
+				sites.map((site) => site.id),
+			),
+			materials: materialsIn(db),
+		}
+	})
+}

@@ -1,0 +1,13 @@
+import { closeDatabase, openDatabase } from '../open'
+import { verify } from '../record/verify'
+import { viewerOf } from '../viewer'
+
+/** `npm run verify`: goes through the whole record and names the first line that does not hold. */
+openDatabase(process.env.DATA_DIR ?? '.doorsill/data')
+const found = await verify(await viewerOf('system'))
+closeDatabase()
+const { lines, head, broken, erased } = found ?? { lines: 0, head: null, broken: null, erased: 0 }
+const where =
+	broken === null ? 'whole' : `broken at ${broken.seq === null ? 'the words' : `line ${broken.seq}`}: ${broken.why}`
+process.stdout.write(`${lines} lines, ${where}; ${erased} with erased words; head ${head ?? 'none'}\n`)
+process.exitCode = broken === null ? 0 : 1

@@ -1,0 +1,32 @@
+import { z } from 'zod'
+import { isHash } from '../record/hash'
+import { idField, onceField, text } from './fields'
+
+const answering = {
+	once: onceField,
+	revision: z.string().refine(isHash, 'This form does not say which version it answers. Open the design again.'),
+}
+
+/** Approval: of which revision, which palette, with which extras, without which containers. Nothing in it is a price. */
+export const approveForm = z.strictObject({
+	...answering,
+	option: z.string().min(1, 'Choose a palette first.').max(40),
+	extra: z.array(z.string().max(40)).max(60),
+	without: z.array(idField<'container'>()).max(60),
+	purchaseOrder: text(40),
+})
+
+/** Several notes in one go: the part that each is about, and its words; those left empty are no notes. */
+export const changeForm = z
+	.strictObject({
+		...answering,
+		about: z.array(z.string().max(80)).max(80),
+		note: z.array(text(1000, { lines: true })).max(80),
+	})
+	.transform(({ about, note, ...rest }) => ({
+		...rest,
+		notes: about.map((part, index) => ({ part, words: note[index] ?? '' })).filter(({ words }) => words !== ''),
+	}))
+	.refine(({ notes }) => notes.length > 0, { message: 'Write what you would like to be different.', path: ['note'] })
+
+export const skipForm = z.strictObject({ ...answering, why: text(500, { lines: true }) })

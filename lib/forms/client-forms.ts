@@ -1,0 +1,129 @@
+import { z } from 'zod'
+import * as card from '../container/card'
+import { cmPerInch, type LengthUnit } from '../format/length'
+import { wallKinds } from '../proposal/offer'
+import { addressField, dayField, decimalField, hexField, idField, moneyField, onceField, text, tick } from './fields'
+
+const emptyOr = <T extends z.ZodType>(field: T) => z.union([z.literal('').transform(() => null), field])
+const newOr = <Of extends string>() => emptyOr(idField<Of>())
+
+export const clientForm = z
+	.strictObject({
+		once: onceField,
+		client: newOr<'client'>(),
+		kind: z.enum(['business', 'household'], 'Choose business or household.'),
+		name: text(120, { min: 1 }),
+		netDays: z.enum(['15', '30']).transform((value) => (value === '15' ? 15 : 30)),
+		exemptCertificate: text(60).transform((value) => (value === '' ? null : value)),
+		exemptExpires: emptyOr(dayField),
+		studioNote: text(2000, { lines: true }),
+	})
+	.refine(({ exemptCertificate, exemptExpires }) => (exemptCertificate === null) === (exemptExpires === null), {
+		message: 'A certificate has a number and a day on which it expires.',
+		path: ['exemptExpires'],
+	})
+
+export const contactForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	name: text(120, { min: 1 }),
+	address: addressField,
+	may: z.enum(['approve', 'look'], 'Choose what they may do.'),
+})
+
+export const endContactForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	contact: idField<'contact'>(),
+})
+
+const percentField = decimalField(0, 30).transform((value) => Math.round(value * 1000))
+
+export const placeForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	place: newOr<'place'>(),
+	name: text(80, { min: 1 }),
+	address: text(300, { min: 1, lines: true }),
+	taxPercent: percentField,
+	driveMinutes: decimalField(0, 600),
+	zone: emptyOr(moneyField),
+	wallKind: z.enum(wallKinds, 'Choose how the wall is made.'),
+	wallHex: hexField,
+	doorHex: emptyOr(hexField),
+	accessNote: text(1000, { lines: true }),
+})
+
+export const colourForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	place: idField<'place'>(),
+	name: text(40, { min: 1 }),
+	hex: hexField,
+	side: z.enum(['inside', 'outside']),
+})
+
+/** A length as it was typed, in the studio's units; in cm to the hundredth of a millimetre. */
+function lengthField(min: number, max: number, unit: LengthUnit) {
+	const factor = unit === 'in' ? cmPerInch : 1
+	return decimalField(0, 10_000)
+		.transform((value) => Math.round(value * factor * 1000) / 1000)
+		.refine(
+			(cm) => cm >= min && cm <= max,
+			`Give a measure from ${Math.ceil(min / factor)} to ${Math.floor(max / factor)} ${unit}.`,
+		)
+}
+
+/** The whole card of a container, with its rules across fields. */
+export function containerForm(unit: LengthUnit) {
+	const length = (min: number, max: number) => lengthField(min, max, unit)
+	return z
+		.strictObject({
+			once: onceField,
+			client: idField<'client'>(),
+			place: idField<'place'>(),
+			container: newOr<'container'>(),
+			name: text(80, { min: 1 }),
+			shape: z.enum(card.shapes),
+			topCm: length(5, 1000),
+			topDepthCm: emptyOr(length(5, 1000)),
+			bottomCm: length(3, 1000),
+			bottomDepthCm: emptyOr(length(3, 1000)),
+			heightCm: length(5, 500),
+			wall: z.enum(card.walls),
+			wallCm: emptyOr(length(0, 20)),
+			headspaceCm: emptyOr(length(0, 50)),
+			soilDepthCm: emptyOr(length(1, 500)),
+			hasLiner: tick,
+			hasDrainHole: tick,
+			vesselKg: emptyOr(decimalField(0, 2000)),
+			colour: hexField,
+			owner: z.enum(['client', 'studio']),
+			light: z.enum(card.lights),
+			isWindy: tick,
+			isUnderEave: tick,
+			hasRoadSalt: tick,
+			sillToGlassCm: emptyOr(length(0, 300)),
+			outletNear: tick,
+			hoseNear: tick,
+			waterer: z.enum(card.waterers),
+			stands: z.enum(card.stands),
+			limitedWeight: z.enum(card.limits),
+			walkLeftCm: emptyOr(length(0, 2000)),
+		})
+		.transform((typed) => ({
+			...typed,
+			wallCm: typed.wallCm ?? card.usualWallCm[typed.wall],
+			headspaceCm: typed.headspaceCm ?? card.usualHeadspaceCm,
+			topDepthCm: card.isRound(typed.shape) ? null : (typed.topDepthCm ?? typed.topCm),
+			bottomDepthCm: card.isRound(typed.shape) ? null : (typed.bottomDepthCm ?? typed.bottomCm),
+		}))
+		.refine(({ wallCm, topCm, bottomCm }) => wallCm * 2 < Math.min(topCm, bottomCm), {
+			message: 'The walls would be thicker than the pot.',
+			path: ['wallCm'],
+		})
+		.refine(({ wallCm, headspaceCm, heightCm }) => wallCm + headspaceCm < heightCm, {
+			message: 'No soil would fit: look at height, wall and headspace.',
+			path: ['heightCm'],
+		})
+}

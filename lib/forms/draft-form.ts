@@ -1,0 +1,93 @@
+import { z } from 'zod'
+import type { Draft } from '../proposal/draft'
+import { holdingSchema, roleSchema } from '../recipe/material'
+import { dayField, decimalField, hexField, idField, moneyField, text } from './fields'
+
+const noDay = z.literal('').transform(() => null)
+const dayOrNone = z.union([noDay, dayField], 'Give a date of the calendar, such as 2026-11-20.')
+const countField = decimalField(0, 9999).transform((value) => ({ way: 'typed' as const, value }))
+const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'Open the proposal again.')
+
+const line = z.strictObject({
+	material: idField<'material'>(),
+	role: roleSchema,
+	holding: holdingSchema,
+	count: countField,
+})
+const lines = z.array(line).max(60, 'Sixty lines are the most.')
+
+const option = z.strictObject({
+	key,
+	name: text(60),
+	palette: z
+		.array(z.strictObject({ name: text(40), hex: hexField, echoes: text(60) }))
+		.max(8, 'Eight colours are the most.'),
+	pots: z.array(z.strictObject({ container: idField<'container'>(), lines })).max(60),
+	supplementCents: moneyField,
+})
+
+const extra = z.strictObject({
+	key,
+	name: text(80),
+	words: text(300),
+	place: idField<'place'>(),
+	minutes: decimalField(0, 600),
+	lines,
+})
+
+const agreement = z.discriminatedUnion('is', [
+	z.strictObject({ is: z.literal('none') }),
+	z.strictObject({ is: z.literal('discount'), percent: decimalField(0, 100) }),
+	z.strictObject({ is: z.literal('fixed'), cents: moneyField, containers: z.array(idField<'container'>()).max(60) }),
+])
+
+/** The editor's text to a draft: every number, amount and date as it was typed. */
+export const draftForm = z.strictObject({
+	v: z.literal(1),
+	title: text(120),
+	letter: text(4000, { lines: true }),
+	window: z.strictObject({ from: dayOrNone, to: dayOrNone }),
+	answerBy: dayOrNone,
+	design: z.enum(['new', 'repeat']),
+	takeDown: z.boolean(),
+	containers: z
+		.array(z.strictObject({ id: idField<'container'>(), mayLeaveOut: z.boolean(), isNew: z.boolean() }))
+		.max(60),
+	options: z.array(option).max(4, 'Four palettes are the most.'),
+	extras: z.array(extra).max(20, 'Twenty extras are the most.'),
+	agreement,
+})
+
+/** What the editor holds while it is typed: the draft as text. */
+export type DraftText = z.input<typeof draftForm>
+
+const money = (cents: number) => (cents / 100).toFixed(2)
+
+const linesText = (of: Draft['extras'][number]['lines']): DraftText['extras'][number]['lines'] =>
+	of.map(({ count, ...rest }) => ({ ...rest, count: String(count.value) }))
+
+function agreementText(of: Draft['agreement']): DraftText['agreement'] {
+	if (of.is === 'discount') return { is: of.is, percent: String(of.percent) }
+	return of.is === 'fixed' ? { is: of.is, cents: money(of.cents), containers: [...of.containers] } : of
+}
+
+/** A draft as the editor shows it; `draftForm` reads it back. */
+export function draftText(draft: Draft): DraftText {
+	const { window, answerBy, options, extras } = draft
+	return {
+		...draft,
+		window: { from: window.from ?? '', to: window.to ?? '' },
+		answerBy: answerBy ?? '',
+		options: options.map((each) => ({
+			...each,
+			supplementCents: money(each.supplementCents),
+			pots: each.pots.map(({ container, lines: of }) => ({ container, lines: linesText(of) })),
+		})),
+		extras: extras.map((each) => ({ ...each, minutes: String(each.minutes), lines: linesText(each.lines) })),
+		agreement: agreementText(draft.agreement),
+	}
+}
+
+/** Bodies of the two requests that the editor makes. */
+export const saveBody = z.strictObject({ version: z.int().min(1), draft: draftForm })
+export const priceBody = z.strictObject({ draft: draftForm })

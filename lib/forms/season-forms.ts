@@ -1,0 +1,56 @@
+import { z } from 'zod'
+import { quarters } from '../season/season'
+import { dayField, idField, onceField, text } from './fields'
+
+export const planForm = z
+	.strictObject({
+		once: onceField,
+		quarter: z.enum(quarters, 'Choose a season.'),
+		year: z
+			.string()
+			.regex(/^20\d\d$/, 'Give a year such as 2026.')
+			.transform(Number),
+		answerBy: dayField,
+		windowFrom: dayField,
+		windowTo: dayField,
+	})
+	.refine(({ windowFrom, windowTo }) => windowFrom <= windowTo, {
+		message: 'It would end before it begins.',
+		path: ['windowTo'],
+	})
+	.refine(({ answerBy, windowFrom }) => answerBy <= windowFrom, {
+		message: 'Answers would come after the first install.',
+		path: ['answerBy'],
+	})
+
+export const beginForm = z.strictObject({ once: onceField, client: idField<'client'>(), season: idField<'season'>() })
+
+export const remindForm = z.strictObject({
+	once: onceField,
+	proposal: idField<'proposal'>(),
+	season: idField<'season'>(),
+	page: z
+		.string()
+		.regex(/^\d{1,5}$/)
+		.transform(Number),
+	again: z
+		.literal('yes')
+		.optional()
+		.transform((value) => value === 'yes'),
+})
+
+export const publishForm = z.strictObject({
+	once: onceField,
+	proposal: idField<'proposal'>(),
+	version: z
+		.string()
+		.regex(/^\d{1,9}$/, 'Open the proposal again.')
+		.transform(Number),
+})
+
+export const steerForm = z.strictObject({
+	once: onceField,
+	proposal: idField<'proposal'>(),
+	step: z.enum(['withdraw', 'reopen', 'cancel', 'install']),
+	reason: text(500, { lines: true }),
+})

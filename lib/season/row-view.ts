@@ -1,0 +1,102 @@
+import { days, shortDay } from '../format/day'
+import type { MoneyFormat } from '../format/money'
+import type { State } from '../proposal/state'
+import type { Cents } from '../units/cents'
+import { type Day, dayOf, daysBetween, type Moment } from '../units/day'
+
+/** What is kept of a proposal that its row shows. */
+export type RowFacts = {
+	readonly state: State['is']
+	readonly publishedAt: Moment | null
+	readonly answeredAt: Moment | null
+	readonly seenAt: Moment | null
+	readonly remindedAt: Moment | null
+	readonly answerBy: Day | null
+	readonly palette: string
+	readonly paletteCount: number
+	readonly valueCents: Cents | null
+	readonly marginTenths: number | null
+	readonly note: string
+}
+
+/** A row in finished words. */
+export type RowView = {
+	readonly waiting: string
+	readonly left: string
+	readonly isSoon: boolean
+	readonly more: string
+	readonly palette: string
+	readonly value: string
+	readonly margin: string
+	readonly remindedOn: string
+}
+
+const soonDays = 3
+const longestNote = 60
+
+function leftInWords(left: number): string {
+	return left === 0 ? 'today' : `${days(left)} left`
+}
+
+function seenInWords(seen: Day | null, today: Day): string {
+	if (seen === null) return 'not seen yet'
+	return seen === today ? 'seen today' : `seen ${shortDay(seen)}`
+}
+
+function tookInWords(out: Day | null, answered: Day | null): string {
+	if (out === null || answered === null) return ''
+	const took = daysBetween(out, answered)
+	return took === 0 ? 'answered the same day' : `answered in ${days(took)}`
+}
+
+const quoted = (note: string) =>
+	note === '' ? '' : `“${note.length > longestNote ? `${note.slice(0, longestNote - 1)}…` : note}”`
+
+type Dates = { readonly out: Day | null; readonly answered: Day | null; readonly seen: Day | null; readonly today: Day }
+
+/** What else there is to know: seen or not, the first words of a wish, how long the answer took. */
+function moreOf(state: State['is'], note: string, { out, answered, seen, today }: Dates): string {
+	switch (state) {
+		case 'waiting for an answer':
+			return seenInWords(seen, today)
+		case 'change asked for':
+			return quoted(note)
+		case 'approved':
+		case 'installed':
+		case 'skipped':
+			return tookInWords(out, answered)
+		case 'drafting':
+		case 'cancelled':
+		case 'withdrawn':
+		case 'lapsed':
+			return ''
+		default:
+			return state satisfies never
+	}
+}
+
+function waitingSince(state: State['is'], { out, answered }: Dates): Day | null {
+	if (state === 'waiting for an answer') return out
+	return state === 'change asked for' ? answered : null
+}
+
+/** Days waited and left, seen, palette, value and margin, as the ledger shows them on `today` in `timeZone`. */
+export function rowView(row: RowFacts, today: Day, timeZone: string, money: MoneyFormat): RowView {
+	const on = (at: Moment | null) => (at === null ? null : dayOf(at, timeZone))
+	const dates = { out: on(row.publishedAt), answered: on(row.answeredAt), seen: on(row.seenAt), today }
+	const since = waitingSince(row.state, dates)
+	const isOut = row.state === 'waiting for an answer'
+	const left = isOut && row.answerBy !== null ? daysBetween(today, row.answerBy) : null
+	const reminded = on(row.remindedAt)
+	const several = row.paletteCount > 1
+	return {
+		waiting: since === null ? '' : days(daysBetween(since, today)),
+		left: left === null ? '' : leftInWords(left),
+		isSoon: left !== null && left <= soonDays,
+		more: moreOf(row.state, row.note, dates),
+		palette: several ? `${row.paletteCount} palettes` : row.palette,
+		value: row.valueCents === null ? '' : `${several ? 'from ' : ''}${money(row.valueCents)}`,
+		margin: row.marginTenths === null ? '' : `${Math.round(row.marginTenths / 10)} %`,
+		remindedOn: reminded === null ? '' : shortDay(reminded),
+	}
+}
