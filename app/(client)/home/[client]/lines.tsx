@@ -1,0 +1,70 @@
+import { Colours } from '@/app/ui/colours'
+import { SeasonMark } from '@/app/ui/season-mark'
+import { StateMark } from '@/app/ui/state-mark'
+import type { HomeLine } from '@/db/clients/home'
+import { daySpan, days, longDay } from '@/lib/format/day'
+import type { MoneyFormat } from '@/lib/format/money'
+import { capital } from '@/lib/format/words'
+import { seasonName } from '@/lib/season/season'
+import { type Day, daysBetween } from '@/lib/units/day'
+
+export function Asked({
+	line,
+	today,
+	money,
+}: {
+	readonly line: HomeLine
+	readonly today: Day
+	readonly money: MoneyFormat
+}) {
+	const { proposal, season, answerBy, window, paletteHexes, palette, valueCents } = line
+	const left = answerBy === null ? 0 : daysBetween(today, answerBy)
+	return (
+		<section data-season={season.quarter} className="mt-8" aria-label={`Design for ${seasonName(season)}`}>
+			<Colours hexes={paletteHexes} height={88} />
+			<h2 className="mt-5 flex items-center gap-3 text-3xl">
+				<SeasonMark quarter={season.quarter} size={30} />
+				Your design for {seasonName(season)}
+			</h2>
+			<p className="mt-2 text-lg">
+				{palette === '' ? 'Several palettes to choose from' : `“${palette}”`}
+				{valueCents !== null && `, ${palette === '' ? 'from ' : ''}${money(valueCents)}`}. It goes in{' '}
+				{daySpan(window.from, window.to)}.
+			</p>
+			{answerBy && (
+				<p className="mt-1 text-lg font-semibold">
+					Answer by {longDay(answerBy)}: {left === 0 ? 'that is today' : `${days(left)} left`}
+				</p>
+			)}
+			<p className="mt-5">
+				<a className="act first" href={`/proposal/${proposal}`}>
+					Look and answer
+				</a>
+			</p>
+		</section>
+	)
+}
+
+export function Season({ line, money }: { readonly line: HomeLine; readonly money: MoneyFormat }) {
+	const { proposal, season, state, palette, paletteHexes, valueCents } = line
+	return (
+		<li data-season={season.quarter} className="border-b border-line">
+			<a href={`/proposal/${proposal}`} className="flex items-center gap-4 py-3 no-underline">
+				<SeasonMark quarter={season.quarter} />
+				<span className="grow">
+					<b className="font-semibold underline">{capital(seasonName(season))}</b>
+					<span className="flex items-center gap-2 text-soft">
+						<StateMark state={state} /> {capital(state)}
+						{palette !== '' && ` · ${palette}`}
+					</span>
+				</span>
+				<span className="w-16 shrink-0">
+					<Colours hexes={paletteHexes} height={28} />
+				</span>
+				<span className="w-24 text-end tabular-nums">
+					{state === 'skipped' || valueCents === null ? '' : money(valueCents)}
+				</span>
+			</a>
+		</li>
+	)
+}

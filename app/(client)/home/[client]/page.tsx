@@ -1,0 +1,53 @@
+import type { Metadata } from 'next'
+import { notFound } from 'next/navigation'
+import { stamp } from '@/app/server/clock'
+import { idIn, signedIn } from '@/app/server/pages'
+import { ClientFrame } from '@/app/ui/client-frame'
+import { doors, type HomeLine, readHome } from '@/db/clients/home'
+import { studioName, whoIs } from '@/db/studio/studio'
+import { moneyFormat } from '@/lib/format/money'
+import { Asked, Season } from './lines'
+
+export const metadata: Metadata = { title: 'Your door' }
+
+const needsAnswer = ({ state }: HomeLine) => state === 'waiting for an answer'
+
+/** What needs an answer, then what comes next and what was. */
+export default async function Home({ params }: PageProps<'/home/[client]'>) {
+	const { client: text } = await params
+	const who = await signedIn(`/home/${text}`)
+	const home = await readHome(who, idIn<'client'>(text), stamp())
+	if (home === undefined) notFound()
+	const asked = home.lines.filter(needsAnswer)
+	const others = home.lines.filter((line) => !needsAnswer(line))
+	const money = moneyFormat(home.currency)
+	const hasMore = (await doors(who)).length > 1
+	return (
+		<ClientFrame studio={(await studioName(who)) ?? ''} who={await whoIs(who)} season={(asked[0] ?? others[0])?.season}>
+			<div className="mx-auto max-w-3xl px-5 pt-[6vh]">
+				<h1 className="text-5xl tracking-tight">{home.name}</h1>
+				{hasMore && (
+					<p className="mt-2">
+						<a href="/home">Another door</a>
+					</p>
+				)}
+				{asked.map((line) => (
+					<Asked key={line.proposal} line={line} today={home.today} money={money} />
+				))}
+				{asked.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
+				{others.length > 0 && (
+					<section className="mt-14" aria-labelledby="seasons">
+						<h2 id="seasons" className="text-2xl">
+							Seasons
+						</h2>
+						<ul className="mt-3 border-t-2 border-ink">
+							{others.map((line) => (
+								<Season key={line.proposal} line={line} money={money} />
+							))}
+						</ul>
+					</section>
+				)}
+			</div>
+		</ClientFrame>
+	)
+}

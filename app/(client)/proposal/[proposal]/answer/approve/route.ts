@@ -1,0 +1,18 @@
+import { answering } from '@/app/server/answering'
+import { stamp } from '@/app/server/clock'
+import { approve } from '@/db/proposals/answers/approve'
+import { approveForm } from '@/lib/forms/answer-form'
+import { choiceQuery, type Typed } from '@/lib/forms/read'
+
+export async function POST(
+	request: Request,
+	{ params }: RouteContext<'/proposal/[proposal]/answer/approve'>,
+): Promise<Response> {
+	return answering(request, (await params).proposal, {
+		schema: approveForm,
+		lists: ['extra', 'without'],
+		page: (fields: Typed) => `approve?${choiceQuery(fields)}`,
+		give: (who, to, { extra: extras, without: leftOut, ...form }) =>
+			approve(who, { ...to, ...form, extras, leftOut }, stamp()),
+	})
+}

@@ -1,0 +1,16 @@
+import { answering } from '@/app/server/answering'
+import { stamp } from '@/app/server/clock'
+import { skipSeason } from '@/db/proposals/answers/skip'
+import { skipForm } from '@/lib/forms/answer-form'
+
+export async function POST(
+	request: Request,
+	{ params }: RouteContext<'/proposal/[proposal]/answer/skip'>,
+): Promise<Response> {
+	return answering(request, (await params).proposal, {
+		schema: skipForm,
+		lists: [],
+		page: () => 'skip',
+		give: (who, to, form) => skipSeason(who, { ...to, ...form }, stamp()),
+	})
+}

@@ -1,0 +1,75 @@
+import type { Metadata } from 'next'
+import { redirect } from 'next/navigation'
+import { v7 } from 'uuid'
+import { answerable } from '@/app/server/answer-page'
+import { attemptFor } from '@/app/server/attempt'
+import { all, first } from '@/app/server/pages'
+import { ClientFrame } from '@/app/ui/client-frame'
+import { ErrorSummary } from '@/app/ui/error-summary'
+import { TextField } from '@/app/ui/field'
+import { one } from '@/app/ui/settings-fields'
+import { list } from '@/lib/format/words'
+import { choiceQuery } from '@/lib/forms/read'
+import { offerView } from '@/lib/proposal/offer-view'
+import { Rows } from './rows'
+
+export const metadata: Metadata = { title: 'Check before you approve' }
+
+export default async function Approve({ params, searchParams }: PageProps<'/proposal/[proposal]/approve'>) {
+	const { who, me, path, page, offer } = await answerable((await params).proposal, 'approve')
+	const { option, extra, without, form } = await searchParams
+	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
+	const view = offerView(offer, undefined, picked)
+	if (view.onWall === undefined || view.picked === undefined || view.price === undefined) redirect(`${path}#palettes`)
+	const { typed, errors } = await attemptFor(who, form)
+	const { option: key, extras, leftOut } = view.picked
+	const back = `${path}?${choiceQuery({ option: key, extra: extras, without: leftOut })}`
+	const added = view.extras.filter(({ isAdded }) => isAdded).map(({ name }) => name)
+	const out = view.pots.filter(({ isOut }) => isOut).map(({ name }) => name)
+	const rows = [
+		{ label: 'Palette', value: view.onWall.name, change: offer.options.length > 1 ? `${back}#palettes` : undefined },
+		{ label: 'Extras', value: list(added) || 'none', change: offer.extras.length > 0 ? `${back}#choice` : undefined },
+		{
+			label: 'Left out',
+			value: list(out) || 'nothing',
+			change: view.pots.some(({ mayLeaveOut }) => mayLeaveOut) ? `${back}#choice` : undefined,
+		},
+		{ label: 'Goes in', value: view.goesIn },
+		{ label: 'Total', value: view.price.total },
+		{ label: 'To be paid', value: view.price.due },
+	]
+	return (
+		<ClientFrame studio={offer.studio} who={me} season={offer.season}>
+			<div className="mx-auto max-w-2xl px-5 pt-8">
+				<p>
+					<a href={back}>Back to the design</a>
+				</p>
+				<h1 className="mt-4 text-4xl">Check before you approve</h1>
+				<p className="mt-2 text-lg">{offer.title}. It is approved only when you press the button below.</p>
+				<ErrorSummary errors={errors} />
+				<Rows rows={rows} />
+				<form method="post" action={`${path}/answer/approve`} noValidate>
+					<input type="hidden" name="once" value={v7()} />
+					<input type="hidden" name="revision" value={page.hash} />
+					<input type="hidden" name="option" value={key} />
+					{extras.map((each) => (
+						<input key={each} type="hidden" name="extra" value={each} />
+					))}
+					{leftOut.map((each) => (
+						<input key={each} type="hidden" name="without" value={each} />
+					))}
+					<TextField
+						name="purchaseOrder"
+						label="Purchase-order number (optional)"
+						hint="It will stand on your receipt and on the invoice."
+						value={one(typed, 'purchaseOrder')}
+						error={errors.purchaseOrder}
+					/>
+					<button type="submit" className="act first mt-8 w-full sm:w-auto">
+						Approve this design
+					</button>
+				</form>
+			</div>
+		</ClientFrame>
+	)
+}

@@ -1,0 +1,62 @@
+import type { Metadata } from 'next'
+import { notFound, redirect } from 'next/navigation'
+import { stamp } from '@/app/server/clock'
+import { idIn, signedIn } from '@/app/server/pages'
+import { ClientFrame } from '@/app/ui/client-frame'
+import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
+import { whoIs } from '@/db/studio/studio'
+import { longDay } from '@/lib/format/day'
+import { type OfferView, offerView } from '@/lib/proposal/offer-view'
+
+export const metadata: Metadata = { title: 'Thank you' }
+
+const titles: Record<GivenAnswer['kind'], string> = {
+	approval: 'Approved. Thank you.',
+	'change asked for': 'We have your wishes.',
+	skip: 'Skipped for this season.',
+}
+
+function next(kind: GivenAnswer['kind'], { goesIn, price }: OfferView, installFrom: string): readonly string[] {
+	if (kind === 'change asked for')
+		return ['We revise the design and write to you when the new version is there to look at.']
+	if (kind === 'skip') return ['Nothing goes in and nothing is due. You hear from us for the next season.']
+	return [
+		'A receipt is on its way to you by mail.',
+		`We order now. Your containers are filled ${goesIn}; we write before we come, from ${installFrom} on.`,
+		`The total is ${price?.total ?? ''}, to be paid: ${price?.due ?? ''}.`,
+	]
+}
+
+/** What was answered and what happens next; it stays true when it is opened again. */
+export default async function Done({ params }: PageProps<'/proposal/[proposal]/done'>) {
+	const { proposal: text } = await params
+	const who = await signedIn(`/proposal/${text}/done`)
+	const page = await readOffer(who, idIn<'proposal'>(text), stamp())
+	if (page === undefined) notFound()
+	const { answer, offer } = page
+	if (answer === undefined || offer === undefined) redirect(`/proposal/${text}`)
+	const view = offerView(offer, undefined, { option: answer.option, extras: answer.extras, leftOut: answer.leftOut })
+	return (
+		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
+			<div className="mx-auto max-w-2xl px-5 pt-[10vh]">
+				<h1 className="text-5xl tracking-tight">{titles[answer.kind]}</h1>
+				<p className="mt-5 text-xl">
+					Reference <b>{answer.reference}</b>
+				</p>
+				<h2 className="mt-10 text-2xl">What happens next</h2>
+				<ul className="mt-2 text-lg">
+					{next(answer.kind, view, longDay(offer.window.from)).map((words) => (
+						<li key={words} className="mt-2">
+							{words}
+						</li>
+					))}
+				</ul>
+				<p className="mt-10">
+					<a className="act" href={`/proposal/${text}`}>
+						Back to the design
+					</a>
+				</p>
+			</div>
+		</ClientFrame>
+	)
+}

@@ -1,0 +1,55 @@
+import type { Metadata } from 'next'
+import { headers } from 'next/headers'
+import { notFound } from 'next/navigation'
+import { stamp } from '@/app/server/clock'
+import { all, first, idIn, signedIn } from '@/app/server/pages'
+import { ClientFrame } from '@/app/ui/client-frame'
+import { OfferPage } from '@/app/ui/offer/offer-page'
+import { readOffer } from '@/db/proposals/read-offer'
+import { markSeen } from '@/db/proposals/seen'
+import { whoIs } from '@/db/studio/studio'
+import type { Viewer } from '@/lib/access/viewer'
+import { offerView } from '@/lib/proposal/offer-view'
+import type { ProposalId } from '@/lib/units/id'
+import { Erased, Told } from './told'
+
+export const metadata: Metadata = { title: 'Your design' }
+
+/** A document that a person opened, and no prefetch or part of a page. */
+async function noteSeen(who: Viewer, proposal: ProposalId): Promise<void> {
+	const sent = await headers()
+	const isPrefetch =
+		sent.has('next-router-prefetch') || (sent.get('sec-purpose') ?? sent.get('purpose') ?? '').includes('prefetch')
+	if (sent.get('sec-fetch-dest') === 'document' && !isPrefetch) await markSeen(who, proposal, stamp())
+}
+
+export default async function Proposal({ params, searchParams }: PageProps<'/proposal/[proposal]'>) {
+	const { proposal: text } = await params
+	const { option, extra, without, told, for: handle } = await searchParams
+	const who = await signedIn(`/proposal/${text}`, handle)
+	const proposal = idIn<'proposal'>(text)
+	const page = await readOffer(who, proposal, stamp())
+	if (page === undefined) notFound()
+	if (who.is === 'contact') await noteSeen(who, proposal)
+	if (page.offer === undefined) return <Erased />
+	const { offer, answer } = page
+	const given = answer?.kind === 'approval' ? answer : undefined
+	const picked = {
+		option: given?.option ?? first(option) ?? null,
+		extras: given?.extras ?? all(extra),
+		leftOut: given?.leftOut ?? all(without),
+	}
+	const isOpen = page.state.is === 'waiting for an answer'
+	const may = who.is !== 'contact' ? 'preview' : who.clients.get(page.client) === 'approve' ? 'answer' : 'look'
+	return (
+		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
+			<OfferPage
+				view={offerView(offer, page.before, picked)}
+				path={`/proposal/${proposal}`}
+				may={may}
+				isOpen={isOpen}
+				told={<Told page={page} told={first(told)} />}
+			/>
+		</ClientFrame>
+	)
+}

@@ -1,0 +1,43 @@
+import { cookies } from 'next/headers'
+import { stamp } from '@/app/server/clock'
+import { askCookie } from '@/app/server/cookies'
+import { tooMany } from '@/app/server/limits'
+import { plainPage } from '@/app/server/plain-page'
+import { formFields, seeOther } from '@/app/server/respond'
+import { senderOf } from '@/app/server/screen'
+import { askHashOf, randomToken } from '@/app/server/secrets'
+import { wakeSender } from '@/app/server/sender'
+import { addressOfHandle, askForLink } from '@/db/sign-in/ask'
+import { addressField } from '@/lib/forms/fields'
+import { localPath } from '@/lib/forms/local-path'
+
+async function addressFrom(fields: Record<string, unknown>): Promise<string | undefined> {
+	if (typeof fields.handle === 'string') return addressOfHandle(fields.handle)
+	return addressField.safeParse(fields.address).data
+}
+
+/** Somebody asks for a link. Known or not, the answer is the same, and so is what it takes to give it. */
+export async function POST(request: Request): Promise<Response> {
+	const fields = (await formFields(request)) ?? {}
+	const to = localPath(typeof fields.to === 'string' ? fields.to : undefined)
+	const address = await addressFrom(fields)
+	if (address === undefined) return seeOther(`/sign-in?wrong&to=${encodeURIComponent(to)}`)
+	const wait =
+		(await tooMany('links asked by one sender', senderOf(request.headers))) ??
+		(await tooMany('links to one address', address))
+	if (wait !== undefined) {
+		const says = 'Several links were asked for already. Look for the newest mail, or wait a little and ask again.'
+		return plainPage({ status: 429, says, retryAfter: wait }, request.headers.get('x-nonce') ?? '')
+	}
+	const ask = randomToken()
+	await askForLink({ address, askHash: askHashOf(ask), to }, stamp())
+	wakeSender()
+	const { name, ...cookie } = askCookie()
+	const jar = await cookies()
+	jar.set(
+		name,
+		JSON.stringify({ ask, address: 'handle' in fields ? '' : address, handle: fields.handle ?? '', to }),
+		cookie,
+	)
+	return seeOther('/sign-in/sent')
+}

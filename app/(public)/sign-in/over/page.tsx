@@ -1,0 +1,37 @@
+import type { Metadata } from 'next'
+import { asked } from '@/app/server/asked'
+import { viewer } from '@/app/server/session'
+import { PublicFrame } from '@/app/ui/public-frame'
+import { studioName } from '@/db/studio/studio'
+
+export const metadata: Metadata = { title: 'That link is over' }
+
+export default async function Over() {
+	const mine = await asked()
+	return (
+		<PublicFrame studio={(await studioName(await viewer())) ?? 'Doorsill'}>
+			<h1 className="text-4xl">That link is over</h1>
+			<p className="mt-3 text-lg">A link works once, for ten minutes, and only the newest one. Nothing has happened.</p>
+			{mine === undefined ? (
+				<p className="mt-8">
+					<a href="/sign-in" className="act first">
+						Send me a fresh link
+					</a>
+				</p>
+			) : (
+				<form method="post" action="/sign-in/ask" className="mt-8">
+					<input type="hidden" name="to" value={mine.to} />
+					<input
+						type="hidden"
+						name={mine.handle === '' ? 'address' : 'handle'}
+						value={mine.handle === '' ? mine.address : mine.handle}
+					/>
+					<button type="submit" className="act first">
+						Send me a fresh link
+					</button>
+					{mine.address !== '' && <p className="mt-3 wrap-anywhere text-soft">It goes to {mine.address}.</p>}
+				</form>
+			)}
+		</PublicFrame>
+	)
+}

@@ -1,0 +1,22 @@
+'use server'
+import { stamp } from '@/app/server/clock'
+import { viewer } from '@/app/server/session'
+import { refused, studioAction } from '@/app/server/studio-action'
+import { saveContainer as keepContainer } from '@/db/clients/save-container'
+import { readSettings } from '@/db/studio/studio'
+import { containerForm } from '@/lib/forms/client-forms'
+
+/** Measures are read in the studio's units. */
+export async function saveContainer(form: FormData): Promise<void> {
+	const unit = (await readSettings(await viewer()))?.lengths ?? 'in'
+	const back = ({ client, place, container }: Record<string, unknown>) =>
+		`/studio/clients/${String(client)}/container?${new URLSearchParams({ place: String(place), ...(container !== '' && { container: String(container) }) })}`
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: containerForm(unit), page: back },
+		async (who, { once: _, client, place, container, ...fields }) => {
+			const saved = await keepContainer(who, { client, place, container }, fields, stamp())
+			return saved.ok ? { to: `/studio/clients/${client}` } : refused(saved)
+		},
+	)
+}

@@ -1,0 +1,63 @@
+import type { Metadata } from 'next'
+import { notFound } from 'next/navigation'
+import { attemptFor } from '@/app/server/attempt'
+import { idIn } from '@/app/server/pages'
+import { studioPage } from '@/app/server/studio-page'
+import { StateMark } from '@/app/ui/state-mark'
+import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { clientPage } from '@/db/clients/read-clients'
+import { capital } from '@/lib/format/words'
+import { seasonName } from '@/lib/season/season'
+import { Contacts } from './contacts'
+import { Place } from './place-part'
+
+export const metadata: Metadata = { title: 'Client' }
+
+export default async function Client({ params, searchParams }: PageProps<'/studio/clients/[client]'>) {
+	const { client: text } = await params
+	const { who, frame } = await studioPage(`/studio/clients/${text}`, 'see clients')
+	const page = await clientPage(who, idIn<'client'>(text))
+	if (page === undefined) notFound()
+	const { client, contacts, places, proposals } = page
+	const attempt = await attemptFor(who, (await searchParams).form)
+	return (
+		<StudioFrame {...frame} here="Clients">
+			<div className="flex flex-wrap items-baseline justify-between gap-4">
+				<h1 className="text-4xl font-extrabold tracking-tight">{client.name}</h1>
+				<a href={`/studio/clients/${client.id}/edit`}>Change name, terms and note</a>
+			</div>
+			<p className="mt-1 text-soft">
+				{client.kind}
+				{client.kind === 'business' && `, pays within ${client.netDays} days`}
+				{client.exemptCertificate && `, tax-exempt by certificate ${client.exemptCertificate}`}
+			</p>
+			{client.studioNote !== '' && <p className="said mt-4 max-w-2xl whitespace-pre-line">{client.studioNote}</p>}
+			<div className="mt-8 grid gap-x-12 gap-y-10 lg:grid-cols-[2fr_1fr]">
+				<div>
+					<h2 className="text-xl">Places and containers</h2>
+					{places.map((place) => (
+						<Place key={place.id} client={client.id} place={place} />
+					))}
+					<p className="mt-4">
+						<a className="act" href={`/studio/clients/${client.id}/place`}>
+							Add a place
+						</a>
+					</p>
+				</div>
+				<div>
+					<Contacts client={client.id} contacts={contacts} attempt={attempt} />
+					<h2 className="mt-10 text-xl">Proposals</h2>
+					<ul className="mt-2 border-t border-line">
+						{proposals.map(({ id, state, ...season }) => (
+							<li key={id} data-season={season.quarter} className="flex items-baseline gap-2 border-b border-line py-2">
+								<StateMark state={state} />
+								<a href={`/studio/proposal/${id}`}>{capital(seasonName(season))}</a>
+								<span className="text-soft">{state}</span>
+							</li>
+						))}
+					</ul>
+				</div>
+			</div>
+		</StudioFrame>
+	)
+}

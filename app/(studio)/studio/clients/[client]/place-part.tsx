@@ -1,0 +1,88 @@
+import { v7 } from 'uuid'
+import type { ClientPage } from '@/db/clients/read-clients'
+import { addColour } from '../actions'
+
+type Props = { readonly client: string; readonly place: ClientPage['places'][number] }
+
+const Chip = ({ hex }: { readonly hex: string }) => (
+	<svg width="18" height="18" aria-hidden="true" className="me-1.5 inline">
+		<rect width="18" height="18" fill={hex} />
+	</svg>
+)
+
+/** One place: its wall, its colours and what stands there. */
+export function Place({ client, place }: Props) {
+	const { id, name, address, wallKind, wallHex, colours, containers, accessNote } = place
+	const base = `/studio/clients/${client}`
+	return (
+		<section className="mt-5 border-t-2 border-ink pt-2" aria-label={name}>
+			<p className="flex flex-wrap items-baseline justify-between gap-x-4">
+				<b className="text-lg">{name}</b>
+				<a href={`${base}/place?place=${id}`}>
+					Change<span className="sr-only"> {name}</span>
+				</a>
+			</p>
+			<p className="whitespace-pre-line text-soft">{address}</p>
+			{accessNote !== '' && <p className="whitespace-pre-line">{accessNote}</p>}
+			<p className="mt-2 flex flex-wrap gap-x-5 gap-y-1">
+				<span>
+					<Chip hex={wallHex} />
+					wall, {wallKind}
+				</span>
+				{colours.map(({ id: colour, name: called, hex, side }) => (
+					<span key={colour}>
+						<Chip hex={hex} />
+						{called}, {side}
+					</span>
+				))}
+			</p>
+			<details>
+				<summary className="does inline-block">Add a colour by eye</summary>
+				<form action={addColour} className="flex flex-wrap items-end gap-3">
+					<input type="hidden" name="once" value={v7()} />
+					<input type="hidden" name="client" value={client} />
+					<input type="hidden" name="place" value={id} />
+					<label>
+						<span className="block text-sm font-semibold">Colour</span>
+						<input type="color" name="hex" defaultValue="#7a8b6f" className="box w-16 p-1" />
+					</label>
+					<label className="grow">
+						<span className="block text-sm font-semibold">Its name</span>
+						<input name="name" className="box" autoComplete="off" />
+					</label>
+					<label>
+						<span className="block text-sm font-semibold">Seen</span>
+						<select name="side" className="box">
+							<option>outside</option>
+							<option>inside</option>
+						</select>
+					</label>
+					<button type="submit" className="act">
+						Add
+					</button>
+				</form>
+			</details>
+			<ul className="mt-2">
+				{containers.map(({ id: container, name: called, shape, stands }) => (
+					<li
+						key={container}
+						className="flex flex-wrap items-baseline justify-between gap-x-4 border-t border-line py-1.5"
+					>
+						<span>
+							{called}{' '}
+							<span className="text-soft">
+								{shape}, stands {stands}
+							</span>
+						</span>
+						<a href={`${base}/container?place=${id}&container=${container}`}>
+							Card<span className="sr-only"> of {called}</span>
+						</a>
+					</li>
+				))}
+			</ul>
+			<a className="does inline-block" href={`${base}/container?place=${id}`}>
+				Add a container<span className="sr-only"> to {name}</span>
+			</a>
+		</section>
+	)
+}

@@ -1,0 +1,74 @@
+'use server'
+import { stamp } from '@/app/server/clock'
+import { isDenied, refused, studioAction } from '@/app/server/studio-action'
+import { saveClient as keepClient } from '@/db/clients/save-client'
+import { endContact as closeDoor, inviteContact } from '@/db/clients/save-contact'
+import { addSiteColour, savePlace as keepPlace } from '@/db/clients/save-place'
+import { clientForm, colourForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
+
+const page = (client: unknown) => `/studio/clients/${String(client)}`
+
+export async function saveClient(form: FormData): Promise<void> {
+	const back = ({ client }: Record<string, unknown>) => (client === '' ? '/studio/clients/new' : `${page(client)}/edit`)
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: clientForm, page: back },
+		async (who, { once: _, client, ...fields }) => {
+			const saved = await keepClient(who, client, fields, stamp())
+			return saved.ok ? { to: page(saved.id) } : refused(saved)
+		},
+	)
+}
+
+export async function invite(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: contactForm, page: ({ client }) => page(client) },
+		async (who, { once: _, ...contact }) => {
+			const invited = await inviteContact(who, contact, stamp())
+			if (invited.ok) return { to: page(contact.client) }
+			if (isDenied(invited)) return refused(invited)
+			return { errors: { address: 'This address belongs to somebody at the studio.' } }
+		},
+	)
+}
+
+export async function endContact(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: endContactForm, page: ({ client }) => page(client) },
+		async (who, { client, contact }) => {
+			const ended = await closeDoor(who, { client, contact }, stamp())
+			return ended.ok ? { to: page(client) } : refused(ended)
+		},
+	)
+}
+
+export async function savePlace(form: FormData): Promise<void> {
+	const back = ({ client, place }: Record<string, unknown>) =>
+		`${page(client)}/place?${new URLSearchParams(place === '' ? {} : { place: String(place) })}`
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: placeForm, page: back },
+		async (who, { once: _, client, place, taxPercent, zone, ...fields }) => {
+			const saved = await keepPlace(
+				who,
+				{ client, place },
+				{ ...fields, taxMilliPercent: taxPercent, zoneCents: zone },
+				stamp(),
+			)
+			return saved.ok ? { to: page(client) } : refused(saved)
+		},
+	)
+}
+
+export async function addColour(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: colourForm, page: ({ client }) => page(client) },
+		async (who, { once: _, client, place, ...colour }) => {
+			const added = await addSiteColour(who, { client, place }, colour, stamp())
+			return added.ok ? { to: page(client) } : refused(added)
+		},
+	)
+}

@@ -1,0 +1,68 @@
+import { v7 } from 'uuid'
+import { attemptFor } from '@/app/server/attempt'
+import { ErrorSummary } from '@/app/ui/error-summary'
+import { ChoiceField, TextField, WordsField } from '@/app/ui/field'
+import { one } from '@/app/ui/settings-fields'
+import type { Viewer } from '@/lib/access/viewer'
+import type { Typed } from '@/lib/forms/read'
+import { saveClient } from './actions'
+
+type Props = { readonly who: Viewer; readonly form: string | string[] | undefined; readonly saved: Typed }
+
+/** A client's own card: who they are to the books. */
+export async function ClientForm({ who, form, saved }: Props) {
+	const attempt = await attemptFor(who, form)
+	const { errors } = attempt
+	const typed = { ...saved, ...attempt.typed }
+	return (
+		<form key={String(form)} action={saveClient} className="max-w-xl" noValidate>
+			<ErrorSummary errors={errors} />
+			<input type="hidden" name="once" value={v7()} />
+			<input type="hidden" name="client" value={one(saved, 'client')} />
+			<TextField name="name" label="Name" value={one(typed, 'name')} error={errors.name} />
+			<ChoiceField
+				name="kind"
+				label="Business or household"
+				value={one(typed, 'kind') || 'business'}
+				choices={[
+					{ value: 'business', label: 'business' },
+					{ value: 'household', label: 'household' },
+				]}
+				error={errors.kind}
+			/>
+			<ChoiceField
+				name="netDays"
+				label="A business pays within"
+				value={one(typed, 'netDays') || '30'}
+				choices={[
+					{ value: '15', label: '15 days' },
+					{ value: '30', label: '30 days' },
+				]}
+				error={errors.netDays}
+			/>
+			<TextField
+				name="exemptCertificate"
+				label="Tax-exempt certificate (if any)"
+				value={one(typed, 'exemptCertificate')}
+				error={errors.exemptCertificate}
+			/>
+			<TextField
+				name="exemptExpires"
+				label="Certificate expires on"
+				type="date"
+				value={one(typed, 'exemptExpires')}
+				error={errors.exemptExpires}
+			/>
+			<WordsField
+				name="studioNote"
+				label="Note for the studio"
+				hint="Never shown to the client."
+				value={one(typed, 'studioNote')}
+				error={errors.studioNote}
+			/>
+			<button type="submit" className="act first mt-8">
+				Save
+			</button>
+		</form>
+	)
+}

@@ -1,0 +1,50 @@
+import type { Metadata } from 'next'
+import { studioPage } from '@/app/server/studio-page'
+import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { listClients } from '@/db/clients/read-clients'
+
+export const metadata: Metadata = { title: 'Clients' }
+
+export default async function Clients() {
+	const { who, frame } = await studioPage('/studio/clients', 'see clients')
+	const clients = await listClients(who)
+	return (
+		<StudioFrame {...frame} here="Clients">
+			<div className="flex flex-wrap items-baseline justify-between gap-4">
+				<h1 className="text-4xl font-extrabold tracking-tight">Clients</h1>
+				<a className="act" href="/studio/clients/new">
+					Add a client
+				</a>
+			</div>
+			<table className="ledger mt-6">
+				<thead>
+					<tr className="text-sm text-soft">
+						<th scope="col">Client</th>
+						<th scope="col">Kind</th>
+						<th scope="col" className="sum">
+							Places
+						</th>
+						<th scope="col" className="sum">
+							Containers
+						</th>
+					</tr>
+				</thead>
+				<tbody>
+					{clients.map(({ id, name, kind, places, containers }) => (
+						<tr key={id}>
+							<td>
+								<a href={`/studio/clients/${id}`} className="name">
+									{name}
+								</a>
+							</td>
+							<td>{kind}</td>
+							<td className="sum">{places}</td>
+							<td className="sum">{containers}</td>
+						</tr>
+					))}
+				</tbody>
+			</table>
+			{clients.length === 0 && <p className="mt-4">Nobody yet. A client has contacts, places and containers.</p>}
+		</StudioFrame>
+	)
+}

@@ -1,0 +1,26 @@
+'use server'
+import { stamp } from '@/app/server/clock'
+import { isDenied, refused, studioAction } from '@/app/server/studio-action'
+import { saveMaterial as keepMaterial } from '@/db/catalogue/materials'
+import { materialForm } from '@/lib/forms/material-form'
+
+export async function saveMaterial(form: FormData): Promise<void> {
+	const back = ({ material }: Record<string, unknown>) =>
+		`/studio/materials/card?${new URLSearchParams(material === '' ? {} : { material: String(material) })}`
+	await studioAction(
+		form,
+		{ act: 'change the catalogue', schema: materialForm, page: back },
+		async (who, { once: _, material, supplier, size, price, freightPercent, ...fields }) => {
+			const saved = await keepMaterial(
+				who,
+				material,
+				fields,
+				{ supplier, size, priceCents: price, freightPercent },
+				stamp(),
+			)
+			if (saved.ok) return { to: '/studio/materials' }
+			if (isDenied(saved)) return refused(saved)
+			return { errors: { name: 'Another material has this name.' } }
+		},
+	)
+}

@@ -1,0 +1,58 @@
+import { v7 } from 'uuid'
+import { attemptFor } from '@/app/server/attempt'
+import { ErrorSummary } from '@/app/ui/error-summary'
+import { ChoiceField, TextField } from '@/app/ui/field'
+import { one } from '@/app/ui/settings-fields'
+import type { Viewer } from '@/lib/access/viewer'
+import { quarters } from '@/lib/season/season'
+import { plan } from './actions'
+
+export async function PlanSeason({
+	who,
+	form,
+}: {
+	readonly who: Viewer
+	readonly form: string | string[] | undefined
+}) {
+	const { typed, errors } = await attemptFor(who, form)
+	return (
+		<form key={String(form)} action={plan} className="max-w-lg" noValidate>
+			<h1 className="text-4xl">Plan a season</h1>
+			<p className="mt-2 text-soft">Its dates are where every proposal of the season begins.</p>
+			<ErrorSummary errors={errors} />
+			<input type="hidden" name="once" value={v7()} />
+			<ChoiceField
+				name="quarter"
+				label="Season"
+				value={one(typed, 'quarter') || 'winter'}
+				choices={quarters.map((value) => ({ value, label: value }))}
+				error={errors.quarter}
+			/>
+			<TextField
+				name="year"
+				label="Year in which it begins"
+				inputMode="numeric"
+				value={one(typed, 'year')}
+				error={errors.year}
+			/>
+			<TextField name="answerBy" label="Answer by" type="date" value={one(typed, 'answerBy')} error={errors.answerBy} />
+			<TextField
+				name="windowFrom"
+				label="Goes in from"
+				type="date"
+				value={one(typed, 'windowFrom')}
+				error={errors.windowFrom}
+			/>
+			<TextField
+				name="windowTo"
+				label="Goes in until"
+				type="date"
+				value={one(typed, 'windowTo')}
+				error={errors.windowTo}
+			/>
+			<button type="submit" className="act first mt-8">
+				Plan this season
+			</button>
+		</form>
+	)
+}

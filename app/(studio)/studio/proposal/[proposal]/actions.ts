@@ -1,0 +1,36 @@
+'use server'
+import { stamp } from '@/app/server/clock'
+import { wakeSender } from '@/app/server/sender'
+import { isDenied, refused, studioAction } from '@/app/server/studio-action'
+import { publish as publishProposal } from '@/db/proposals/publish'
+import { steer as steerProposal } from '@/db/proposals/steer'
+import { publishForm, steerForm } from '@/lib/forms/season-forms'
+
+const desk = (proposal: unknown, told?: string) =>
+	`/studio/proposal/${String(proposal)}${told === undefined ? '' : `?${new URLSearchParams({ told })}`}`
+
+/** Freezes the saved draft as the next version. */
+export async function publish(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'publish', schema: publishForm, page: ({ proposal }) => desk(proposal) },
+		async (who, publishing) => {
+			const published = await publishProposal(who, publishing, stamp())
+			if (isDenied(published)) return refused(published)
+			if (published.ok) wakeSender()
+			return { to: desk(publishing.proposal, published.ok ? 'published' : published.why) }
+		},
+	)
+}
+
+export async function steer(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'steer the proposal', schema: steerForm, page: ({ proposal }) => desk(proposal) },
+		async (who, steering) => {
+			const steered = await steerProposal(who, steering, stamp())
+			if (isDenied(steered)) return refused(steered)
+			return { to: desk(steering.proposal, steered.ok ? 'steered' : steered.why) }
+		},
+	)
+}

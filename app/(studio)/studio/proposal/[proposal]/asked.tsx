@@ -1,0 +1,32 @@
+import type { GivenAnswer } from '@/db/proposals/read-offer'
+import { fullDay } from '@/lib/format/day'
+import { dayOf } from '@/lib/units/day'
+
+const heads: Record<GivenAnswer['kind'], string> = {
+	approval: 'approved',
+	'change asked for': 'asks for a change',
+	skip: 'skips this season',
+}
+
+/** The client's answer to the version that stands, in their words. */
+export function Asked({ answer, timeZone }: { readonly answer: GivenAnswer | undefined; readonly timeZone: string }) {
+	if (answer === undefined) return null
+	const { kind, words, reference, at } = answer
+	return (
+		<section className="said mt-5" aria-label="Their answer">
+			<p>
+				<b>{words?.name ?? 'A contact'}</b> {heads[kind]}, {fullDay(dayOf(at, timeZone))}, reference {reference}
+				{words?.purchaseOrder && `, purchase order ${words.purchaseOrder}`}.
+			</p>
+			{words && words.notes.length > 0 && (
+				<ul className="mt-2">
+					{words.notes.map(({ about, words: said }) => (
+						<li key={`${about} ${said}`} className="mt-1 whitespace-pre-line">
+							<b className="font-semibold">{about === 'whole' ? 'In their words' : about}:</b> {said}
+						</li>
+					))}
+				</ul>
+			)}
+		</section>
+	)
+}

@@ -1,0 +1,127 @@
+'use client'
+import { type ReactNode, useId } from 'react'
+
+type Common = {
+	readonly label: string
+	readonly value: string
+	readonly onChange: (next: string) => void
+	readonly error?: string | undefined
+}
+
+/** A labelled box of the editor with what is wrong under it. */
+function Labelled({
+	label,
+	error,
+	id,
+	hidden,
+	children,
+}: {
+	readonly label: string
+	readonly error: string | undefined
+	readonly id: string
+	readonly hidden: boolean
+	readonly children: ReactNode
+}) {
+	return (
+		<div className="min-w-0">
+			<label htmlFor={id} className={hidden ? 'sr-only' : 'text-sm font-semibold'}>
+				{label}
+			</label>
+			{children}
+			{error && (
+				<p id={`${id}-error`} className="text-sm font-semibold text-warn">
+					{error}
+				</p>
+			)}
+		</div>
+	)
+}
+
+type BoxProps = Common & {
+	readonly type?: 'text' | 'date' | 'color'
+	readonly inputMode?: 'decimal'
+	readonly hidden?: boolean
+	readonly className?: string
+}
+
+export function Box({
+	label,
+	value,
+	onChange,
+	error,
+	type = 'text',
+	inputMode,
+	hidden = false,
+	className = '',
+}: BoxProps) {
+	const id = useId()
+	return (
+		<Labelled label={label} error={error} id={id} hidden={hidden}>
+			<input
+				id={id}
+				type={type}
+				inputMode={inputMode}
+				autoComplete="off"
+				className={`box small ${className}`}
+				value={value}
+				aria-invalid={error ? true : undefined}
+				aria-describedby={error ? `${id}-error` : undefined}
+				onChange={(event) => onChange(event.target.value)}
+			/>
+		</Labelled>
+	)
+}
+
+export function Words({ label, value, onChange, error, rows }: Common & { readonly rows: number }) {
+	const id = useId()
+	return (
+		<Labelled label={label} error={error} id={id} hidden={false}>
+			<textarea
+				id={id}
+				rows={rows}
+				className="box"
+				value={value}
+				aria-invalid={error ? true : undefined}
+				onChange={(event) => onChange(event.target.value)}
+			/>
+		</Labelled>
+	)
+}
+
+type PickProps = Common & { readonly hidden?: boolean; readonly children: ReactNode }
+
+export function Pick({ label, value, onChange, error, hidden = false, children }: PickProps) {
+	const id = useId()
+	return (
+		<Labelled label={label} error={error} id={id} hidden={hidden}>
+			<select id={id} className="box small" value={value} onChange={(event) => onChange(event.target.value)}>
+				{children}
+			</select>
+		</Labelled>
+	)
+}
+
+export function Tick({
+	label,
+	isTicked,
+	onChange,
+}: {
+	readonly label: string
+	readonly isTicked: boolean
+	readonly onChange: (next: boolean) => void
+}) {
+	return (
+		<label className="flex min-h-8 items-center gap-2">
+			<input type="checkbox" className="tick" checked={isTicked} onChange={(event) => onChange(event.target.checked)} />
+			{label}
+		</label>
+	)
+}
+
+export function Does({ children, onClick }: { readonly children: ReactNode; readonly onClick: () => void }) {
+	return (
+		<button type="button" className="does" onClick={onClick}>
+			{children}
+		</button>
+	)
+}

@@ -1,0 +1,55 @@
+'use client'
+import type { DraftText } from '@/lib/forms/draft-form'
+import { Tick } from './box'
+import type { Known } from './known'
+
+type Chosen = DraftText['containers']
+type Props = { readonly value: Chosen; readonly onChange: (next: Chosen) => void; readonly known: Known }
+
+/** Which containers, place by place; each may be new this season, and may be left out by the client. */
+export function Containers({ value, onChange, known }: Props) {
+	return (
+		<fieldset className="mt-6">
+			<legend className="text-lg font-bold">Containers</legend>
+			{known.places.map(({ id, name }) => (
+				<div key={id} className="mt-2">
+					<p className="text-sm text-soft">{name}</p>
+					{known.containers
+						.filter(({ place }) => place === id)
+						.map((container) => (
+							<ContainerRow key={container.id} container={container} value={value} onChange={onChange} />
+						))}
+				</div>
+			))}
+		</fieldset>
+	)
+}
+
+function ContainerRow({
+	container: { id, name },
+	value,
+	onChange,
+}: Omit<Props, 'known'> & { readonly container: Known['containers'][number] }) {
+	const chosen = value.find((each) => each.id === id)
+	const take = (isTaken: boolean) =>
+		onChange(isTaken ? [...value, { id, mayLeaveOut: false, isNew: false }] : value.filter((each) => each.id !== id))
+	const change = (next: Partial<Chosen[number]>) =>
+		onChange(value.map((each) => (each.id === id ? { ...each, ...next } : each)))
+	return (
+		<div className="flex flex-wrap gap-x-6 border-t border-line py-1">
+			<span className="min-w-56">
+				<Tick label={name} isTicked={chosen !== undefined} onChange={take} />
+			</span>
+			{chosen && (
+				<>
+					<Tick label="new this season" isTicked={chosen.isNew} onChange={(isNew) => change({ isNew })} />
+					<Tick
+						label="may be left out"
+						isTicked={chosen.mayLeaveOut}
+						onChange={(mayLeaveOut) => change({ mayLeaveOut })}
+					/>
+				</>
+			)}
+		</div>
+	)
+}

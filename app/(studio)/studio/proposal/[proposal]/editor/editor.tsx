@@ -1,0 +1,116 @@
+'use client'
+import { useMemo, useState } from 'react'
+import type { DraftText } from '@/lib/forms/draft-form'
+import { BothTexts } from './both-texts'
+import { Does } from './box'
+import { Containers } from './containers'
+import { Extras } from './extras'
+import { Head } from './head'
+import { freshKey, type Known, replaced, without } from './known'
+import { OptionFields } from './option'
+import { PricePanel } from './price-panel'
+import { SaveAndPublish } from './save-and-publish'
+import { usePriced } from './use-priced'
+import { useSaving } from './use-saving'
+
+type Props = {
+	readonly proposal: string
+	readonly version: number
+	readonly draft: DraftText
+	readonly known: Known
+	readonly mayPublish: boolean
+}
+
+const most = 4
+
+/** The desk itself: what is typed stays here through every error until it is saved. */
+export function Editor({ proposal, version: first, draft: saved, known, mayPublish }: Props) {
+	const base = `/studio/proposal/${proposal}`
+	const [draft, setDraft] = useState(saved)
+	const { version, saving, save, setVersion, setSaving } = useSaving(`${base}/save`, first)
+	const priced = usePriced(`${base}/price`, draft)
+	const { options } = draft
+	const chosen = useMemo(
+		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
+		[known.containers, draft.containers],
+	)
+	const change = (next: DraftText) => {
+		setDraft(next)
+		setSaving({ is: 'at rest' })
+	}
+	const setOptions = (next: DraftText['options']) => change({ ...draft, options: next })
+	const takeTheirs = (theirs: DraftText, their: number) => {
+		setDraft(theirs)
+		setVersion(their)
+		setSaving({ is: 'saved' })
+	}
+	return (
+		<div className="mt-6 grid gap-x-10 gap-y-8 lg:grid-cols-[1fr_22rem]">
+			<div>
+				{saving.is === 'saved elsewhere' && (
+					<BothTexts
+						mine={draft}
+						theirs={saving.theirs}
+						onKeepMine={() => void save(draft, saving.version)}
+						onTakeTheirs={() => takeTheirs(saving.theirs, saving.version)}
+					/>
+				)}
+				<Head value={draft} onChange={change} errors={priced.errors} />
+				<Containers
+					value={draft.containers}
+					onChange={(containers) => change({ ...draft, containers })}
+					known={known}
+				/>
+				{options.map((option, index) => (
+					<OptionFields
+						key={option.key}
+						value={option}
+						onChange={(next) => setOptions(replaced(options, index, next))}
+						onRemove={() => setOptions(without(options, index))}
+						onCopy={() =>
+							options.length < most && setOptions([...options, { ...option, key: freshKey(options), name: '' }])
+						}
+						errors={priced.errors}
+						path={`options.${index}`}
+						known={known}
+						number={index + 1}
+						containers={chosen}
+						hasSupplement={draft.agreement.is === 'fixed'}
+					/>
+				))}
+				{options.length < most && (
+					<p className="mt-4">
+						<Does
+							onClick={() =>
+								setOptions([
+									...options,
+									{ key: freshKey(options), name: '', palette: [], pots: [], supplementCents: '0.00' },
+								])
+							}
+						>
+							Add a palette
+						</Does>
+					</p>
+				)}
+				<Extras
+					value={draft.extras}
+					onChange={(extras) => change({ ...draft, extras: [...extras] })}
+					errors={priced.errors}
+					path="extras"
+					known={known}
+				/>
+			</div>
+			<div>
+				<PricePanel desk={priced.desk} isBehind={priced.isBehind} />
+				<SaveAndPublish
+					proposal={proposal}
+					saving={saving}
+					problems={priced.desk?.problems ?? []}
+					errors={priced.errors}
+					mayPublish={mayPublish}
+					onSave={() => save(draft, version)}
+				/>
+			</div>
+		</div>
+	)
+}

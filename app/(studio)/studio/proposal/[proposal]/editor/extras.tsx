@@ -1,0 +1,89 @@
+'use client'
+import { Box, Does, Pick } from './box'
+import { type Extra, freshKey, type Known, type Part, replaced, without } from './known'
+import { Lines } from './lines'
+
+type Props = Part<readonly Extra[]> & { readonly known: Known }
+
+/** Things that the client may add, each priced by what it takes. */
+export function Extras({ value, onChange, errors, path, known }: Props) {
+	const [place] = known.places
+	const add = () => {
+		if (place !== undefined)
+			onChange([...value, { key: freshKey(value), name: '', words: '', place: place.id, minutes: '0', lines: [] }])
+	}
+	return (
+		<fieldset className="mt-8 border-t-2 border-ink pt-3">
+			<legend className="sr-only">Extras</legend>
+			<h2 className="text-lg">Extras</h2>
+			{value.map((extra, index) => (
+				<ExtraFields
+					key={extra.key}
+					value={extra}
+					onChange={(next) => onChange(replaced(value, index, next))}
+					onRemove={() => onChange(without(value, index))}
+					errors={errors}
+					path={`${path}.${index}`}
+					known={known}
+				/>
+			))}
+			<Does onClick={add}>Add an extra</Does>
+		</fieldset>
+	)
+}
+
+function ExtraFields({
+	value,
+	onChange,
+	onRemove,
+	errors,
+	path,
+	known,
+}: Part<Extra> & { readonly known: Known; readonly onRemove: () => void }) {
+	const change = (next: Partial<Extra>) => onChange({ ...value, ...next })
+	const called = value.name || 'extra'
+	return (
+		<div className="mt-3">
+			<div className="grid items-end gap-x-3 gap-y-1 sm:grid-cols-[1fr_2fr_9rem_6rem_auto]">
+				<Box
+					label="Name of the extra"
+					value={value.name}
+					onChange={(name) => change({ name })}
+					error={errors[`${path}.name`]}
+				/>
+				<Box
+					label="In words for the client"
+					value={value.words}
+					onChange={(words) => change({ words })}
+					error={errors[`${path}.words`]}
+				/>
+				<Pick label="Place" value={value.place} onChange={(place) => change({ place })} error={errors[`${path}.place`]}>
+					{known.places.map(({ id, name }) => (
+						<option key={id} value={id}>
+							{name}
+						</option>
+					))}
+				</Pick>
+				<Box
+					label="Minutes"
+					inputMode="decimal"
+					className="text-end"
+					value={value.minutes}
+					onChange={(minutes) => change({ minutes })}
+					error={errors[`${path}.minutes`]}
+				/>
+				<Does onClick={onRemove}>
+					Remove<span className="sr-only"> {called}</span>
+				</Does>
+			</div>
+			<Lines
+				value={value.lines}
+				onChange={(lines) => change({ lines: [...lines] })}
+				errors={errors}
+				path={`${path}.lines`}
+				known={known}
+				of={called}
+			/>
+		</div>
+	)
+}

@@ -1,0 +1,104 @@
+'use client'
+import type { DraftText } from '@/lib/forms/draft-form'
+import { Box, Pick, Tick, Words } from './box'
+import type { Part } from './known'
+
+/** Title, letter, dates, and what the price has to know of the job. */
+export function Head({ value, onChange, errors }: Omit<Part<DraftText>, 'path'>) {
+	const { window, agreement } = value
+	const change = (next: Partial<DraftText>) => onChange({ ...value, ...next })
+	return (
+		<div className="grid gap-3">
+			<Box label="Title" value={value.title} onChange={(title) => change({ title })} error={errors.title} />
+			<Words
+				label="Letter"
+				rows={6}
+				value={value.letter}
+				onChange={(letter) => change({ letter })}
+				error={errors.letter}
+			/>
+			<div className="grid gap-3 sm:grid-cols-3">
+				<Box
+					label="Answer by"
+					type="date"
+					value={value.answerBy}
+					onChange={(answerBy) => change({ answerBy })}
+					error={errors.answerBy}
+				/>
+				<Box
+					label="Goes in from"
+					type="date"
+					value={window.from}
+					onChange={(from) => change({ window: { ...window, from } })}
+					error={errors['window.from']}
+				/>
+				<Box
+					label="Goes in until"
+					type="date"
+					value={window.to}
+					onChange={(to) => change({ window: { ...window, to } })}
+					error={errors['window.to']}
+				/>
+			</div>
+			<div className="grid items-end gap-3 sm:grid-cols-3">
+				<Pick
+					label="Design"
+					value={value.design}
+					onChange={(design) => change({ design: design === 'repeat' ? 'repeat' : 'new' })}
+				>
+					<option value="new">new</option>
+					<option value="repeat">repeat</option>
+				</Pick>
+				<Tick
+					label="Taken down at the end, nothing follows"
+					isTicked={value.takeDown}
+					onChange={(takeDown) => change({ takeDown })}
+				/>
+				<AgreementFields
+					value={agreement}
+					onChange={(next) => change({ agreement: next })}
+					errors={errors}
+					path="agreement"
+					containers={value.containers.map(({ id }) => id)}
+				/>
+			</div>
+		</div>
+	)
+}
+
+type AgreementProps = Part<DraftText['agreement']> & { readonly containers: readonly string[] }
+
+function AgreementFields({ value, onChange, errors, path, containers }: AgreementProps) {
+	const choose = (is: string) => {
+		if (is === 'discount') onChange({ is, percent: '5' })
+		else if (is === 'fixed') onChange({ is, cents: '0.00', containers: [...containers] })
+		else onChange({ is: 'none' })
+	}
+	return (
+		<div>
+			<Pick label="Agreement" value={value.is} onChange={choose}>
+				<option value="none">none</option>
+				<option value="discount">a discount</option>
+				<option value="fixed">a fixed season price</option>
+			</Pick>
+			{value.is === 'discount' && (
+				<Box
+					label="Discount, per cent"
+					inputMode="decimal"
+					value={value.percent}
+					onChange={(percent) => onChange({ ...value, percent })}
+					error={errors[`${path}.percent`]}
+				/>
+			)}
+			{value.is === 'fixed' && (
+				<Box
+					label="Price of the season"
+					inputMode="decimal"
+					value={value.cents}
+					onChange={(cents) => onChange({ ...value, cents })}
+					error={errors[`${path}.cents`]}
+				/>
+			)}
+		</div>
+	)
+}

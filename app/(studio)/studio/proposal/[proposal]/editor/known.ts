@@ -1,0 +1,40 @@
+import type { DraftText } from '@/lib/forms/draft-form'
+import type { FieldErrors } from '@/lib/forms/read'
+import type { Holding, Kind, Role, Unit } from '@/lib/recipe/material'
+
+/** What the editor chooses from. */
+export type Known = {
+	readonly places: readonly { readonly id: string; readonly name: string }[]
+	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
+	readonly colours: readonly { readonly name: string; readonly hex: string; readonly side: string }[]
+	readonly materials: readonly {
+		readonly id: string
+		readonly name: string
+		readonly role: Role
+		readonly unit: Unit
+		readonly kind: Kind
+	}[]
+}
+
+export type Line = DraftText['extras'][number]['lines'][number]
+export type Option = DraftText['options'][number]
+export type Extra = DraftText['extras'][number]
+export type Pot = Option['pots'][number]
+export type Part<T> = {
+	readonly value: T
+	readonly onChange: (next: T) => void
+	readonly errors: FieldErrors
+	readonly path: string
+}
+
+export const replaced = <T>(items: readonly T[], index: number, next: T): T[] =>
+	items.map((item, at) => (at === index ? next : item))
+export const without = <T>(items: readonly T[], index: number): T[] => items.filter((_, at) => at !== index)
+
+/** A short key that none of `taken` has. */
+export function freshKey(taken: readonly { readonly key: string }[]): string {
+	const used = new Set(taken.map(({ key }) => key))
+	for (let n = 1; ; n += 1) if (!used.has(`k${n}`)) return `k${n}`
+}
+
+export const usualHolding = (kind: Kind): Holding => (kind === 'ornament' || kind === 'light' ? 'lent' : 'sold')

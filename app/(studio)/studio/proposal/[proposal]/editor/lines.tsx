@@ -1,0 +1,111 @@
+'use client'
+import { holdingSchema, roleSchema, roles } from '@/lib/recipe/material'
+import { Box, Does, Pick } from './box'
+import { type Known, type Line, type Part, replaced, usualHolding, without } from './known'
+
+type Props = Part<readonly Line[]> & { readonly known: Known; readonly of: string }
+
+const holdingWords = { sold: 'sold', lent: 'lent', own: 'client’s own' } as const
+
+/** What goes in, line by line: material, count, whose it is. */
+export function Lines({ value, onChange, errors, path, known, of }: Props) {
+	const [first] = known.materials
+	const add = () => {
+		if (first !== undefined)
+			onChange([...value, { material: first.id, role: first.role, holding: usualHolding(first.kind), count: '1' }])
+	}
+	return (
+		<div>
+			<ul>
+				{Object.entries(value).map(([at, line]) => (
+					<LineRow
+						key={at}
+						value={line}
+						onChange={(next) => onChange(replaced(value, Number(at), next))}
+						onRemove={() => onChange(without(value, Number(at)))}
+						errors={errors}
+						path={`${path}.${at}`}
+						known={known}
+						of={`${of}, line ${Number(at) + 1}`}
+					/>
+				))}
+			</ul>
+			<Does onClick={add}>
+				Add a line<span className="sr-only"> to {of}</span>
+			</Does>
+		</div>
+	)
+}
+
+type RowProps = Part<Line> & { readonly known: Known; readonly of: string; readonly onRemove: () => void }
+
+function LineRow({ value, onChange, onRemove, errors, path, known, of }: RowProps) {
+	const material = known.materials.find(({ id }) => id === value.material)
+	const choose = (id: string) => {
+		const next = known.materials.find((each) => each.id === id)
+		if (next !== undefined) onChange({ ...value, material: id, role: next.role, holding: usualHolding(next.kind) })
+	}
+	return (
+		<li className="grid grid-cols-[1fr_4.5rem] items-start gap-x-2 gap-y-1 border-t border-line py-1 sm:grid-cols-[1fr_4.5rem_3rem_7rem_7rem_auto]">
+			<Pick
+				hidden
+				label={`Material, ${of}`}
+				value={value.material}
+				onChange={choose}
+				error={errors[`${path}.material`]}
+			>
+				{roles.map((role) => (
+					<optgroup key={role} label={role}>
+						{known.materials
+							.filter((each) => each.role === role)
+							.map(({ id, name }) => (
+								<option key={id} value={id}>
+									{name}
+								</option>
+							))}
+					</optgroup>
+				))}
+			</Pick>
+			<Box
+				hidden
+				label={`Count, ${of}`}
+				inputMode="decimal"
+				className="text-end"
+				value={value.count}
+				onChange={(count) => onChange({ ...value, count })}
+				error={errors[`${path}.count`]}
+			/>
+			<span className="self-center text-sm text-soft">{material?.unit}</span>
+			<Pick
+				hidden
+				label={`Role, ${of}`}
+				value={value.role}
+				onChange={(role) => onChange({ ...value, role: roleSchema.parse(role) })}
+			>
+				{roles.map((role) => (
+					<option key={role}>{role}</option>
+				))}
+			</Pick>
+			<Pick
+				hidden
+				label={`Whose it is, ${of}`}
+				value={value.holding}
+				onChange={(holding) => onChange({ ...value, holding: holdingSchema.parse(holding) })}
+				error={errors[`${path}.holding`]}
+			>
+				{holdingSchema.options.map((holding) => (
+					<option key={holding} value={holding}>
+						{holdingWords[holding]}
+					</option>
+				))}
+			</Pick>
+			<Does onClick={onRemove}>
+				Remove
+				<span className="sr-only">
+					{' '}
+					{material?.name ?? 'the line'}, {of}
+				</span>
+			</Does>
+		</li>
+	)
+}

@@ -1,0 +1,43 @@
+'use client'
+import { useEffect, useState } from 'react'
+import type { DraftText } from '@/lib/forms/draft-form'
+import type { FieldErrors } from '@/lib/forms/read'
+import type { Desk } from '@/lib/proposal/desk'
+
+const pauseMs = 250
+
+type Answer = Desk | { readonly errors: FieldErrors }
+export type Priced = { readonly desk: Desk | undefined; readonly errors: FieldErrors; readonly isBehind: boolean }
+
+async function ask(path: string, draft: DraftText, signal: AbortSignal): Promise<Answer | undefined> {
+	const response = await fetch(path, {
+		method: 'POST',
+		signal,
+		headers: { 'content-type': 'application/json' },
+		body: JSON.stringify({ draft }),
+	})
+	return response.status === 200 || response.status === 422 ? response.json() : undefined
+}
+
+/** Asks the server for the price of what is on the desk; the next keystroke aborts the question. */
+export function usePriced(path: string, draft: DraftText): Priced {
+	const [priced, setPriced] = useState<Priced>({ desk: undefined, errors: {}, isBehind: true })
+	useEffect(() => {
+		const abort = new AbortController()
+		setPriced((before) => ({ ...before, isBehind: true }))
+		const timer = setTimeout(() => {
+			ask(path, draft, abort.signal)
+				.then((answer) => {
+					if (answer === undefined) return
+					if ('errors' in answer) setPriced(({ desk }) => ({ desk, errors: answer.errors, isBehind: false }))
+					else setPriced({ desk: answer, errors: {}, isBehind: false })
+				})
+				.catch(() => undefined)
+		}, pauseMs)
+		return () => {
+			clearTimeout(timer)
+			abort.abort()
+		}
+	}, [path, draft])
+	return priced
+}

@@ -1,0 +1,62 @@
+import type { Metadata } from 'next'
+import { notFound } from 'next/navigation'
+import { stamp } from '@/app/server/clock'
+import { first, idIn } from '@/app/server/pages'
+import { studioPage } from '@/app/server/studio-page'
+import { StateMark } from '@/app/ui/state-mark'
+import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { readDesk } from '@/db/proposals/read-desk'
+import { capital } from '@/lib/format/words'
+import { draftText } from '@/lib/forms/draft-form'
+import { seasonName } from '@/lib/season/season'
+import { Asked } from './asked'
+import { Editor } from './editor/editor'
+import { Steps } from './steps'
+
+export const metadata: Metadata = { title: 'Proposal' }
+
+const tellings: Record<string, string> = {
+	published: 'Published. The client’s contacts hear of it by mail.',
+	steered: 'Done.',
+	'saved elsewhere':
+		'It was saved in another window a moment before. Nothing was published: look it through once more.',
+	'not ready': 'Nothing was published: see what is still missing.',
+}
+
+/** The desk: the draft on the left, quote and costing beside it, the steps of the proposal below. */
+export default async function Desk({ params, searchParams }: PageProps<'/studio/proposal/[proposal]'>) {
+	const { proposal: text } = await params
+	const { who, frame } = await studioPage(`/studio/proposal/${text}`, 'change the draft')
+	const id = idIn<'proposal'>(text)
+	const desk = await readDesk(who, id, stamp())
+	if (desk === undefined) notFound()
+	const told = first((await searchParams).told)
+	const { client, season, state, number, places, containers, colours, materials } = desk
+	return (
+		<StudioFrame {...frame} here="Season" season={season.quarter}>
+			<p className="text-soft">
+				<a href={`/studio/season/${season.id}`}>{capital(seasonName(season))}</a> ·{' '}
+				<a href={`/studio/clients/${client.id}`}>{client.name}</a>
+			</p>
+			<div className="mt-1 flex flex-wrap items-baseline justify-between gap-x-8 gap-y-2">
+				<h1 className="text-4xl font-extrabold tracking-tight">{client.name}</h1>
+				<p className="flex items-center gap-2 font-semibold">
+					<StateMark state={state.is} />
+					{capital(state.is)}
+					{number > 0 && <a href={`/proposal/${id}`}>version {number}</a>}
+					<a href={`/studio/proposal/${id}/preview`}>Preview</a>
+				</p>
+			</div>
+			{told && <p className="said mt-5">{tellings[told] ?? `That could not be done: ${told}.`}</p>}
+			<Asked answer={desk.answer} timeZone={desk.timeZone} />
+			<Editor
+				proposal={id}
+				version={desk.version}
+				draft={draftText(desk.draft)}
+				known={{ places, containers, colours, materials }}
+				mayPublish={!['approved', 'cancelled', 'installed'].includes(state.is)}
+			/>
+			<Steps proposal={id} state={state.is} />
+		</StudioFrame>
+	)
+}

@@ -1,0 +1,35 @@
+import type { Metadata } from 'next'
+import { notFound } from 'next/navigation'
+import { stamp } from '@/app/server/clock'
+import { all, first, idIn, signedIn } from '@/app/server/pages'
+import { ClientFrame } from '@/app/ui/client-frame'
+import { OfferPage } from '@/app/ui/offer/offer-page'
+import { readDraft } from '@/db/proposals/draft'
+import { previewOffer } from '@/db/proposals/price-draft'
+import { whoIs } from '@/db/studio/studio'
+import { offerView } from '@/lib/proposal/offer-view'
+
+export const metadata: Metadata = { title: 'Preview' }
+
+/** The saved draft on exactly the client's page; what a client could press rests. */
+export default async function Preview({ params, searchParams }: PageProps<'/studio/proposal/[proposal]/preview'>) {
+	const { proposal: text } = await params
+	const path = `/studio/proposal/${text}/preview`
+	const who = await signedIn(path)
+	const proposal = idIn<'proposal'>(text)
+	const kept = await readDraft(who, proposal, stamp())
+	const offer = kept && (await previewOffer(who, { proposal, draft: kept.draft }, stamp()))
+	if (offer === undefined) notFound()
+	const { option, extra, without } = await searchParams
+	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
+	const told = (
+		<p className="said mt-8">
+			A preview of the saved draft: nobody else sees it. <a href={`/studio/proposal/${proposal}`}>Back to the desk</a>
+		</p>
+	)
+	return (
+		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season} home="/studio">
+			<OfferPage view={offerView(offer, undefined, picked)} path={path} may="preview" isOpen told={told} />
+		</ClientFrame>
+	)
+}

@@ -1,0 +1,82 @@
+import { StateMark } from '@/app/ui/state-mark'
+import { Thumbnail } from '@/app/ui/studio/thumbnail'
+import type { SeasonPage, SeasonRow } from '@/db/seasons/season-page'
+import { moneyFormat } from '@/lib/format/money'
+import { capital } from '@/lib/format/words'
+import { rowView } from '@/lib/season/row-view'
+import { Remind } from './remind'
+
+type Props = {
+	readonly row: SeasonRow
+	readonly ledger: SeasonPage
+	readonly page: number
+	readonly isAgain: boolean
+	readonly isReminded: boolean
+}
+
+export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
+	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency, { cents: false }))
+	return (
+		<tr>
+			<td className="w-16">
+				<Thumbnail wall={row.wall} hexes={row.paletteHexes} />
+			</td>
+			<td className="client">
+				<a href={`/studio/proposal/${row.id}`} className="name text-base">
+					{row.name}
+				</a>
+				<span className="block text-soft">
+					{row.kind} · {row.place.toLowerCase()}, {row.containers}
+				</span>
+			</td>
+			<td className="state">
+				<span className="flex items-center gap-2">
+					<StateMark state={row.state} />
+					{capital(row.state)}
+				</span>
+			</td>
+			<td data-head="Waiting" className="short">
+				{view.waiting}
+			</td>
+			<td data-head="Answer by" className={`short ${view.isSoon ? 'font-bold text-warn' : ''}`}>
+				{view.left}
+			</td>
+			<td className="more text-soft">{view.more}</td>
+			<td data-head="Palette" className="short">
+				{view.palette}
+			</td>
+			<td data-head="Value" className="sum text-base font-bold">
+				{view.value}
+			</td>
+			<td data-head="Margin" className="sum">
+				{view.margin}
+			</td>
+			<td className="sum acts">
+				{row.state === 'waiting for an answer' ? (
+					<Remind
+						proposal={row.id}
+						season={ledger.season.id}
+						name={row.name}
+						page={page}
+						isAgain={isAgain}
+						isReminded={isReminded}
+						remindedOn={view.remindedOn}
+					/>
+				) : (
+					<Next row={row} />
+				)}
+			</td>
+		</tr>
+	)
+}
+
+function Next({ row }: { readonly row: SeasonRow }) {
+	const word = row.state === 'change asked for' ? 'Revise' : row.state === 'drafting' ? 'Finish' : null
+	if (word === null) return null
+	return (
+		<a className="does inline-block" href={`/studio/proposal/${row.id}`}>
+			{word}
+			<span className="sr-only"> {row.name}</span>
+		</a>
+	)
+}

@@ -1,0 +1,18 @@
+'use server'
+import { stamp } from '@/app/server/clock'
+import { refused, studioAction } from '@/app/server/studio-action'
+import { saveSettings as keepSettings } from '@/db/studio/studio'
+import { onceField } from '@/lib/forms/fields'
+import { settingsForm } from '@/lib/forms/studio-forms'
+
+export async function saveSettings(form: FormData): Promise<void> {
+	const schema = settingsForm.extend({ once: onceField })
+	await studioAction(
+		form,
+		{ act: 'change settings', schema, page: () => '/studio/settings' },
+		async (who, { once: _, ...settings }) => {
+			const saved = await keepSettings(who, settings, stamp())
+			return saved.ok ? { to: '/studio/settings?saved' } : refused(saved)
+		},
+	)
+}

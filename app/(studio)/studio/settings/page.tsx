@@ -1,0 +1,34 @@
+import type { Metadata } from 'next'
+import { notFound } from 'next/navigation'
+import { v7 } from 'uuid'
+import { attemptFor } from '@/app/server/attempt'
+import { studioPage } from '@/app/server/studio-page'
+import { ErrorSummary } from '@/app/ui/error-summary'
+import { SettingsFields } from '@/app/ui/settings-fields'
+import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { readSettings } from '@/db/studio/studio'
+import { saveSettings } from './actions'
+
+export const metadata: Metadata = { title: 'Settings' }
+
+export default async function SettingsPage({ searchParams }: PageProps<'/studio/settings'>) {
+	const { who, frame } = await studioPage('/studio/settings', 'change settings')
+	const settings = await readSettings(who)
+	if (settings === undefined) notFound()
+	const { form, saved } = await searchParams
+	const { typed, errors } = await attemptFor(who, form)
+	return (
+		<StudioFrame {...frame} here="Settings">
+			<h1 className="text-4xl font-extrabold tracking-tight">Settings</h1>
+			{saved !== undefined && <p className="said mt-5">Saved.</p>}
+			<form key={String(form)} action={saveSettings} className="max-w-xl" noValidate>
+				<ErrorSummary errors={errors} />
+				<input type="hidden" name="once" value={v7()} />
+				<SettingsFields typed={{ ...settings, ...typed }} errors={errors} />
+				<button type="submit" className="act first mt-8">
+					Save the settings
+				</button>
+			</form>
+		</StudioFrame>
+	)
+}

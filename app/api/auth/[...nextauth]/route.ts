@@ -1,0 +1,27 @@
+import type { NextRequest } from 'next/server'
+import { handBack } from '@/app/server/auth'
+import { tooMany } from '@/app/server/limits'
+import { refuse, seeOther } from '@/app/server/respond'
+import { senderOf } from '@/app/server/screen'
+import { signIn } from '@/app/server/sign-in'
+
+type Context = RouteContext<'/api/auth/[...nextauth]'>
+
+const isCallback = (path: string) => path === 'callback/email'
+
+/** Of the library's own addresses only these are let through: the session, its token against forgery, and the way in. */
+export async function GET(request: NextRequest, { params }: Context): Promise<Response> {
+	const { nextauth } = await params
+	const path = nextauth.join('/')
+	if (isCallback(path)) return seeOther(`/sign-in/confirm${request.nextUrl.search}`)
+	return path === 'session' || path === 'csrf' ? handBack(request, nextauth) : refuse(request, 'hidden')
+}
+
+export async function POST(request: NextRequest, { params }: Context): Promise<Response> {
+	const { nextauth } = await params
+	const path = nextauth.join('/')
+	if (path === 'signout') return handBack(request, nextauth)
+	if (!isCallback(path)) return refuse(request, 'hidden')
+	const wait = await tooMany('confirmations of one sender', senderOf(request.headers))
+	return wait === undefined ? signIn(request) : seeOther('/sign-in/over?often')
+}

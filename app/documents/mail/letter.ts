@@ -1,0 +1,31 @@
+/** A mail before it is dressed: the text and the HTML are made from the same words. */
+export type Letter = {
+	readonly subject: string
+	readonly greeting: string
+	readonly paragraphs: readonly string[]
+	/** Colours by name, shown as a strip. */
+	readonly strip?: readonly { readonly name: string; readonly hex: string }[]
+	readonly rows?: readonly (readonly [label: string, value: string])[]
+	/** A code to type, set large. */
+	readonly code?: string
+	/** The one thing to do. */
+	readonly action: { readonly label: string; readonly href: string }
+	readonly small: string
+	readonly studio: string
+}
+
+/** The plain text of a letter. */
+export function letterText({ greeting, paragraphs, rows = [], code, action, small, studio }: Letter): string {
+	const width = Math.max(0, ...rows.map(([label]) => label.length))
+	const table = rows.map(([label, value]) => `${`${label}:`.padEnd(width + 2)}${value}`).join('\n')
+	const parts = [
+		greeting,
+		...paragraphs,
+		table,
+		code ?? '',
+		`${action.label}:\n${action.href}`,
+		studio,
+		`-- \n${small}`,
+	]
+	return `${parts.filter((part) => part !== '').join('\n\n')}\n`
+}

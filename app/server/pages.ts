@@ -1,0 +1,35 @@
+import 'server-only'
+import { forbidden, notFound, redirect } from 'next/navigation'
+import { decide } from '@/lib/access/decide'
+import type { Act } from '@/lib/access/table'
+import type { Viewer } from '@/lib/access/viewer'
+import { localPath } from '@/lib/forms/local-path'
+import type { ClientId } from '@/lib/units/id'
+import { id, isId } from '@/lib/units/id'
+import { viewer } from './session'
+
+/** Whoever is signed in; everybody else goes to the sign-in page and from there to `path`, whether or not it exists. */
+export async function signedIn(path: string, handle?: string | string[]): Promise<Viewer> {
+	const who = await viewer()
+	if (who.is !== 'nobody') return who
+	const query = new URLSearchParams({ to: localPath(path), ...(typeof handle === 'string' && { for: handle }) })
+	redirect(`/sign-in?${query}`)
+}
+
+/** The id in an address; 404 for what is none. */
+export function idIn<Of extends string>(text: string) {
+	if (!isId(text)) notFound()
+	return id<Of>(text)
+}
+
+/** 404 or 403 unless the table lets the viewer do it; for pages whose data alone does not say. */
+export function mustMay(who: Viewer, act: Act, client: ClientId | null): void {
+	const said = decide(who, act, client)
+	if (said === 'hidden') notFound()
+	if (said === 'forbidden') forbidden()
+}
+
+export const first = (value: string | string[] | undefined): string | undefined =>
+	Array.isArray(value) ? value[0] : value
+export const all = (value: string | string[] | undefined): string[] =>
+	value === undefined ? [] : [value].flat().slice(0, 100)

@@ -1,0 +1,97 @@
+import type { ReactNode } from 'react'
+import type { OfferView } from '@/lib/proposal/offer-view'
+import { AnswerBar } from './answer-bar'
+import { Changes } from './changes'
+import { Hero } from './hero'
+import { Palettes } from './palettes'
+import { Pots } from './pots'
+import { Price } from './price'
+import { Yours } from './yours'
+
+type Props = {
+	readonly view: OfferView
+	/** Where the page itself is: forms and links start from here. */
+	readonly path: string
+	readonly may: 'answer' | 'look' | 'preview'
+	/** The answer can still be given. */
+	readonly isOpen: boolean
+	readonly told: ReactNode
+}
+
+const bare = (hex: string) => hex.slice(1)
+
+function hrefFor({ picked, extras, pots }: OfferView, path: string) {
+	return (option: string) => {
+		const query = new URLSearchParams({ option })
+		for (const { key, isAdded } of extras) if (isAdded) query.append('extra', key)
+		for (const { id, isOut } of pots) if (isOut) query.append('without', id)
+		return picked === undefined && query.size === 0 ? path : `${path}?${query}`
+	}
+}
+
+/** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
+export function OfferPage({ view, path, may, isOpen, told }: Props) {
+	const { offer, onWall, options, goesIn, answerBy } = view
+	const accent = (onWall ?? options[0])?.palette[0]?.hex
+	const wall = offer.places[0]?.wall.hex
+	return (
+		<article>
+			{wall && accent && <link rel="stylesheet" href={`/tint/${bare(wall)}-${bare(accent)}.css`} precedence="tint" />}
+			<Hero view={view} />
+			<div className="mx-auto max-w-5xl px-5 sm:px-8">
+				{told}
+				<h1 className="mt-9 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
+				<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
+					<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
+					<Fact label="Answer by" value={answerBy} />
+					<Fact label="Goes in" value={goesIn} />
+				</dl>
+				<Changes changes={view.changes} />
+				<div className="letter mt-9 max-w-2xl whitespace-pre-line">{offer.letter}</div>
+				<p className="mt-4 text-soft">
+					{offer.signedBy}, {offer.studio}
+				</p>
+				<Palettes view={view} hrefOf={hrefFor(view, path)} />
+				<Pots view={view} />
+				<Yours view={view} path={path} isOpen={isOpen && may !== 'look'} />
+				<Price price={view.price} />
+				<Cautions cautions={offer.cautions} />
+				{isOpen && may === 'answer' && (
+					<p className="mt-14">
+						Not this season? <a href={`${path}/skip`}>Skip this season</a>
+					</p>
+				)}
+			</div>
+			{isOpen && <div className="h-10" />}
+			{isOpen && <AnswerBar view={view} path={path} may={may} />}
+		</article>
+	)
+}
+
+function Fact({ label, value }: { readonly label: string; readonly value: string }) {
+	return (
+		<div className="flex gap-2">
+			<dt className="font-semibold">{label}</dt>
+			<dd className="text-soft">{value}</dd>
+		</div>
+	)
+}
+
+function Cautions({ cautions }: { readonly cautions: readonly string[] }) {
+	if (cautions.length === 0) return null
+	return (
+		<section className="mt-14 max-w-2xl" aria-labelledby="cautions">
+			<h2 id="cautions" className="text-xl">
+				Good to know
+			</h2>
+			<ul className="mt-2 list-disc ps-5 text-soft marker:text-season">
+				{cautions.map((words) => (
+					<li key={words} className="mt-1">
+						{words}
+					</li>
+				))}
+				<li className="mt-1">Local codes and licensed practice come first.</li>
+			</ul>
+		</section>
+	)
+}

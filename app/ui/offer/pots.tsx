@@ -1,0 +1,30 @@
+import type { OfferView } from '@/lib/proposal/offer-view'
+
+/** What is in each pot, as one would tell a neighbour; pots that hold the same are told once. */
+export function Pots({ view }: { readonly view: OfferView }) {
+	if (view.onWall === undefined) return null
+	return (
+		<section className="mt-14" aria-labelledby="pots">
+			<h2 id="pots" className="text-3xl">
+				What is in each pot
+			</h2>
+			{view.potGroups.map(({ names, words, layers }) => (
+				<div key={names.join()} className="mt-5">
+					<h3 className="text-lg">{names.join(' · ')}</h3>
+					<p className="text-soft">{words.join('; ')}</p>
+					<dl className="mt-2 border-t-2 border-ink">
+						{layers.map(({ role, place, words, hazards }) => (
+							<div key={role} className="grid gap-x-6 border-b border-line py-3 sm:grid-cols-[12rem_1fr]">
+								<dt className="font-semibold">{place}</dt>
+								<dd>
+									{words}
+									{hazards && <span className="text-soft"> · {hazards}</span>}
+								</dd>
+							</div>
+						))}
+					</dl>
+				</div>
+			))}
+		</section>
+	)
+}

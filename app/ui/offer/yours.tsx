@@ -1,0 +1,47 @@
+import type { OfferView } from '@/lib/proposal/offer-view'
+import { ChoiceForm } from './choice-form'
+
+type Props = { readonly view: OfferView; readonly path: string; readonly isOpen: boolean }
+
+/** Extras to add and containers to leave out: one form, whose answer is the page with the new total. */
+export function Yours({ view, path, isOpen }: Props) {
+	const { extras, pots, onWall } = view
+	const optional = pots.filter(({ mayLeaveOut }) => mayLeaveOut)
+	return (
+		<ChoiceForm action={path} isOpen={isOpen}>
+			{onWall && <input type="hidden" name="option" value={onWall.key} />}
+			{extras.length > 0 && (
+				<fieldset className="mt-14" disabled={!isOpen}>
+					<legend className="text-3xl font-bold tracking-tight">Extras, if you like</legend>
+					{extras.map(({ key, name, words, price, isAdded }) => (
+						<label key={key} className="mt-3 flex min-h-11 gap-4 border-t border-line pt-3">
+							<input
+								type="checkbox"
+								className="tick mt-0.5 shrink-0"
+								name="extra"
+								value={key}
+								defaultChecked={isAdded}
+							/>
+							<span className="grow">
+								<b className="font-semibold">{name}</b>
+								{words !== '' && <span className="block text-soft">{words}</span>}
+							</span>
+							<span className="font-semibold tabular-nums">{price}</span>
+						</label>
+					))}
+				</fieldset>
+			)}
+			{optional.length > 0 && (
+				<fieldset className="mt-10" disabled={!isOpen}>
+					<legend className="text-xl font-bold">Leave one out?</legend>
+					{optional.map(({ id, name, isOut }) => (
+						<label key={id} className="mt-2 flex min-h-11 items-center gap-4">
+							<input type="checkbox" className="tick shrink-0" name="without" value={id} defaultChecked={isOut} />
+							<span>Without {name}</span>
+						</label>
+					))}
+				</fieldset>
+			)}
+		</ChoiceForm>
+	)
+}
