@@ -1,0 +1,10 @@
+export const root: string
+export function run(
+	command: string,
+	args: readonly string[],
+	options?: { env?: Record<string, string>; quiet?: boolean },
+): number
+export function installPackages(): void
+export function actionKey(): string
+export function build(): void
+export function findBrowser(): string | undefined

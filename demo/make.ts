@@ -1,0 +1,20 @@
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { readEnv } from '@/app/server/env'
+import { start } from '@/db/start/start'
+import { dayOf, moment } from '@/lib/units/day'
+import { studio } from './cast/studio'
+import { seed } from './seed'
+
+/**
+ * Seeds a data folder for today and leaves the mark by which the site knows it for a demo.
+ * The cast, by what each is to the story, lies beside it for the tests.
+ */
+const { dataDir } = readEnv(process.env)
+start(dataDir)
+const seeded = await seed({
+	today: dayOf(moment(new Date()), studio.timeZone),
+	canary: process.env.CANARY === '1',
+})
+writeFileSync(join(dataDir, 'cast.json'), JSON.stringify(seeded))
+writeFileSync(join(dataDir, 'demo'), 'Every name in here is invented.\n')

@@ -1,0 +1,68 @@
+import { viewerOf } from '@/db/viewer'
+import type { Day, Moment } from '@/lib/units/day'
+import type { ClientId, ContainerId, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import { tellCanaries, tellPlainly } from './cast/canary'
+import { type MaterialKey, materials } from './cast/catalogue/materials'
+import { type ClientKey, clients } from './cast/clients'
+import { people } from './cast/people'
+import { type AutumnKey, autumnProposals, type WinterKey, winterProposals } from './cast/proposals/proposals'
+import { type ContainerKey, containers } from './cast/sites/containers'
+import { type PlaceKey, places } from './cast/sites/places'
+import { staff, studio } from './cast/studio'
+import { catalogue } from './play/catalogue'
+import { arrivals } from './play/clients'
+import { house } from './play/house'
+import { keysOf, tableOf } from './play/keys'
+import { post } from './play/post'
+import { stories } from './play/proposals'
+import { type AnyPersonKey, emptyStage, type Stage } from './play/stage'
+import { momentOn, play } from './play/timeline'
+import { stampsFrom } from './stamps'
+
+export type SeededPerson = { readonly id: PersonId; readonly name: string; readonly address: string }
+
+/** The cast as it stands in the record, by what each is to the story. */
+export type Seeded = {
+	readonly today: Day
+	/** Today at noon or so, after everything that was played. */
+	readonly now: Moment
+	readonly studio: typeof studio
+	readonly people: Readonly<Record<AnyPersonKey, SeededPerson>>
+	readonly clients: Readonly<Record<ClientKey, { readonly id: ClientId; readonly name: string }>>
+	readonly places: Readonly<Record<PlaceKey, PlaceId>>
+	readonly containers: Readonly<Record<ContainerKey, ContainerId>>
+	readonly materials: Readonly<Record<MaterialKey, MaterialId>>
+	readonly seasons: { readonly winter: SeasonId; readonly autumn: SeasonId }
+	/** This winter's, by client. */
+	readonly proposals: Readonly<Record<WinterKey, ProposalId>>
+	/** Those of the autumn before, by client. */
+	readonly autumn: Readonly<Record<AutumnKey, ProposalId>>
+}
+
+function castOf(stage: Stage): Seeded {
+	const everybody = { ...staff, ...people }
+	return {
+		today: stage.today,
+		now: momentOn(stage.today, 0, '16:00'),
+		studio,
+		people: tableOf(keysOf(everybody), (key) => ({ id: stage.people.of(key), ...everybody[key] })),
+		clients: tableOf(keysOf(clients), (key) => ({ id: stage.clients.of(key), name: clients[key].name })),
+		places: tableOf(keysOf(places), stage.places.of),
+		containers: tableOf(keysOf(containers), stage.containers.of),
+		materials: tableOf(keysOf(materials), stage.materials.of),
+		seasons: { winter: stage.seasons.of('winter'), autumn: stage.seasons.of('autumn') },
+		proposals: tableOf(keysOf(winterProposals), stage.winter.of),
+		autumn: tableOf(keysOf(autumnProposals), stage.autumn.of),
+	}
+}
+
+/**
+ * Plays the cast's last five months into an opened, migrated and empty database, through the same functions that the
+ * pages call. The same `today` gives the same rows, byte for byte.
+ */
+export async function seed({ today, canary = false }: { today: Day; canary?: boolean }): Promise<Seeded> {
+	const stage = emptyStage(today, canary ? tellCanaries : tellPlainly, viewerOf)
+	const acts = [...house(stage), ...catalogue(stage), ...arrivals(stage), ...stories(stage), ...post(stage)]
+	await play(acts, stampsFrom(`sedge and lantern ${today}`))
+	return castOf(stage)
+}
