@@ -1,0 +1,35 @@
+import { existsSync } from 'node:fs'
+import { defineConfig } from '@playwright/test'
+
+const system = '/usr/bin/chromium'
+
+/** Without these a browser as root on a closed network does not start, or calls home in vain. */
+const args = [
+	'--no-sandbox',
+	'--disable-gpu',
+	'--disable-quic',
+	'--no-first-run',
+	'--disable-background-networking',
+	'--disable-component-update',
+	'--disable-sync',
+]
+
+export default defineConfig({
+	testDir: '.',
+	testMatch: '*.story.ts',
+	outputDir: 'output/results',
+	fullyParallel: true,
+	workers: 2,
+	timeout: 60_000,
+	expect: { timeout: 10_000 },
+	forbidOnly: true,
+	retries: 0,
+	reporter: [['list'], ['json', { outputFile: 'output/report.json' }]],
+	globalSetup: './template.ts',
+	use: {
+		launchOptions: { args, ...(existsSync(system) && { executablePath: system }) },
+		locale: 'en-US',
+		timezoneId: 'America/New_York',
+		trace: 'retain-on-failure',
+	},
+})

@@ -1,0 +1,73 @@
+import type { AddressInfo } from 'node:net'
+import { type ParsedMail, simpleParser } from 'mailparser'
+import { SMTPServer } from 'smtp-server'
+
+export type Mail = {
+	readonly to: string
+	readonly subject: string
+	readonly text: string
+	readonly html: string
+	readonly id: string
+}
+
+export type Mailbox = {
+	readonly url: string
+	readonly mails: readonly Mail[]
+	/** The first mail to `address` whose subject matches, from the `after`th on; waits for it. */
+	readonly next: (address: string, subject: RegExp, after?: number) => Promise<Mail>
+	readonly close: () => Promise<void>
+}
+
+function plain(parsed: ParsedMail): Mail {
+	const to = [parsed.to ?? []].flat().flatMap(({ value }) => value)
+	const { subject, text, html, messageId } = parsed
+	return { to: to[0]?.address ?? '', subject: subject ?? '', text: text ?? '', html: html || '', id: messageId ?? '' }
+}
+
+const patienceMs = 20_000
+
+/** A real mail server on loopback that keeps what it is handed. */
+export async function openMailbox(): Promise<Mailbox> {
+	const mails: Mail[] = []
+	const server = new SMTPServer({
+		authOptional: true,
+		disabledCommands: ['STARTTLS', 'AUTH'],
+		onData: (stream, _session, done) => {
+			simpleParser(stream).then(
+				(parsed) => {
+					mails.push(plain(parsed))
+					done()
+				},
+				(error: Error) => done(error),
+			)
+		},
+	})
+	await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+	const address: AddressInfo | string | null = server.server.address()
+	if (address === null || typeof address === 'string') throw new Error('The mail server has no port.')
+	const next = async (to: string, subject: RegExp, after = 0): Promise<Mail> => {
+		const until = Date.now() + patienceMs
+		for (;;) {
+			const found = mails.filter((mail) => mail.to === to && subject.test(mail.subject))[after]
+			if (found !== undefined) return found
+			if (Date.now() > until)
+				throw new Error(
+					`No mail to ${to} about ${subject}: ${mails.map((mail) => `${mail.to} ${mail.subject}`).join('; ')}`,
+				)
+			await new Promise((resolve) => setTimeout(resolve, 50))
+		}
+	}
+	return {
+		url: `smtp://127.0.0.1:${address.port}`,
+		mails,
+		next,
+		close: () => new Promise((resolve) => server.close(() => resolve())),
+	}
+}
+
+/** The first link of a mail. */
+export function linkIn({ text }: Mail): string {
+	const [link] = text.match(/http:\/\/127\.0\.0\.1:\d+\/\S+/) ?? []
+	if (link === undefined) throw new Error(`No link in: ${text}`)
+	return link
+}

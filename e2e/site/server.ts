@@ -1,0 +1,85 @@
+import { type ChildProcess, spawn } from 'node:child_process'
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Seeded } from '@/demo/seed'
+import { actionKey } from '../../demo/machine.mjs'
+import { template } from '../template'
+
+export type Site = {
+	readonly url: string
+	readonly folder: string
+	readonly cast: Seeded
+	readonly stop: () => Promise<void>
+}
+
+const root = join(import.meta.dirname, '..', '..')
+
+function freePort(): Promise<number> {
+	return new Promise((resolve, reject) => {
+		const probe = createServer()
+		probe.once('error', reject)
+		probe.listen(0, '127.0.0.1', () => {
+			const address = probe.address()
+			probe.close(() =>
+				address === null || typeof address === 'string' ? reject(new Error('no port')) : resolve(address.port),
+			)
+		})
+	})
+}
+
+async function untilUp(url: string, server: ChildProcess, said: () => string): Promise<void> {
+	for (let tries = 0; tries < 200; tries += 1) {
+		if (server.exitCode !== null) throw new Error(`The site did not start: ${said()}`)
+		const isUp = await fetch(`${url}/sign-in`).then(
+			({ status }) => status === 200,
+			() => false,
+		)
+		if (isUp) return
+		await new Promise((resolve) => setTimeout(resolve, 100))
+	}
+	throw new Error(`The site did not answer: ${said()}`)
+}
+
+/** The built site on a port and a copy of the seeded studio of its own. */
+export async function startSite(smtpUrl: string, from: string = template): Promise<Site> {
+	const folder = mkdtempSync(join(tmpdir(), 'doorsill-story-'))
+	cpSync(from, folder, { recursive: true })
+	const port = await freePort()
+	const url = `http://127.0.0.1:${port}`
+	const env = {
+		DEMO: '1',
+		DATA_DIR: folder,
+		SITE_URL: url,
+		SMTP_URL: smtpUrl,
+		LOG_FILE: join(folder, 'site.log'),
+		TRUSTED_HOPS: '1',
+	}
+	const next = join('node_modules', 'next', 'dist', 'bin', 'next')
+	const server = spawn(process.execPath, [next, 'start', '-H', '127.0.0.1', '-p', String(port)], {
+		cwd: root,
+		env: {
+			...process.env,
+			NODE_ENV: 'production',
+			NEXT_TELEMETRY_DISABLED: '1',
+			NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: actionKey(),
+			...env,
+		},
+	})
+	let said = ''
+	server.stderr.on('data', (chunk: Buffer) => {
+		said += chunk.toString()
+	})
+	await untilUp(url, server, () => said)
+	const cast: Seeded = JSON.parse(readFileSync(join(folder, 'cast.json'), 'utf8'))
+	const stop = async () => {
+		if (server.exitCode === null) {
+			const gone = new Promise((resolve) => server.once('exit', resolve))
+			server.kill('SIGTERM')
+			await gone
+		}
+		rmSync(folder, { recursive: true, force: true })
+	}
+	return { url, folder, cast, stop }
+}
