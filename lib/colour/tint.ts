@@ -12,13 +12,16 @@ const atLightness = (of: Hex, l: number, most: number): Hex => {
 	return hex(formatHex(clampChroma({ mode: 'oklch', l, c: Math.min(c, most), h }, 'oklch')))
 }
 
-/** The nearest lightness at which the colour reads as a mark or a line on the ground: 4.5 to 1 (WCAG 2.2, 1.4.3). */
+/** 4.5 to 1 (WCAG 2.2, 1.4.3), and what a screen that rounds the ground to 8 bits may take of it. */
+const least = 4.52
+
+/** The nearest lightness at which the colour reads as a mark or a line on the ground. */
 export function markOn(theme: Theme, of: Hex): Hex {
 	const { l = 0.5 } = toOklch(of) ?? {}
 	const step = theme === 'light' ? -0.02 : 0.02
-	for (let lightness = l; lightness > 0 && lightness < 1; lightness += step) {
+	for (let lightness = l; theme === 'light' ? lightness > 0 : lightness < 1; lightness += step) {
 		const mark = atLightness(of, lightness, 0.2)
-		if (wcagContrast(mark, grounds[theme]) >= 4.5) return mark
+		if (wcagContrast(mark, grounds[theme]) >= least) return mark
 	}
 	return hex(theme === 'light' ? '#000000' : '#ffffff')
 }

@@ -1,6 +1,6 @@
 import { isRound, type Vessel } from './card'
 
-/** Inner half-width and half-depth of a vessel at `aboveFloorCm`, tapering evenly from floor to rim. */
+/** Inner width and depth of a vessel at `aboveFloorCm`, tapering evenly from floor to rim. */
 type Taper = {
 	readonly widthCm: (aboveFloorCm: number) => number
 	readonly depthCm: (aboveFloorCm: number) => number

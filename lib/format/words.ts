@@ -29,3 +29,6 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export function quantity(count: number, unit: string): string {
 	return `${count} ${unit}${count === 1 || unit === 'kg' ? '' : 's'}`
 }
+
+/** "52.3 %", "−13 %" */
+export const percent = (value: number): string => `${value} %`.replace('-', '−')

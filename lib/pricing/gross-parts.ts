@@ -1,5 +1,6 @@
 import { type Cents, cents } from '@/lib/units/cents'
 import { divideHalfUp, thousandths } from '@/lib/units/decimal'
+import { boughtFor } from './cost/bought'
 import type { Words } from './cost/explain'
 import { containerWork, driveWork, extraWork, stopWork, takeDownWork } from './cost/minutes'
 import { type Gross, ofPrice, ofWork } from './gross'
@@ -15,12 +16,15 @@ function soilLitres({ soilL, isNew }: JobContainer, { quarter, rates }: Job): nu
 	return Number(divideHalfUp(thousandths(soilL) * thousandths(rates.soil.topUpPercent), 100_000n)) / 1000
 }
 
-function containerParts(container: JobContainer, job: Job, words: Words): Gross[] {
+type Packs = ReturnType<typeof boughtFor>
+
+function containerParts(container: JobContainer, job: Job, words: Words, bought: Packs): Gross[] {
 	const { id, place, name, isNew } = container
 	const { rates } = job
 	const planted = ofWork({ is: 'container', container: id, name, place }, job, words, {
 		lines: container.lines,
 		work: containerWork(container, job),
+		bought,
 	})
 	const soil = soilLitres(container, job)
 	const soilPart = ofPrice(
@@ -72,18 +76,20 @@ export function grossParts(job: Job, words: Words): Gross[] {
 	for (const { place, name } of [...job.containers, ...job.extras])
 		if (!places.has(place)) throw new Error(`price: ${name} stands at a place without a visit`)
 	const minutes = job.rates.designMinutes[job.design]
+	const bought = boughtFor(job)
 	const design = ofWork({ is: 'design', name: 'Design', place: first.place }, job, words, {
 		work: [{ what: `${job.design} design`, minutes, how: `${minutes} min` }],
 		hands: 'owner',
 	})
 	return [
-		...job.containers.flatMap((container) => containerParts(container, job, words)),
+		...job.containers.flatMap((container) => containerParts(container, job, words, bought)),
 		...job.visits.map((visit) => travelPart(visit, job, words)),
 		design,
 		...job.extras.map((extra) =>
 			ofWork({ is: 'extra', extra: extra.key, name: extra.name, place: extra.place }, job, words, {
 				lines: extra.lines,
 				work: extraWork(extra, job.rates),
+				bought,
 			}),
 		),
 	]

@@ -1,5 +1,6 @@
 import type { Kind } from '@/lib/recipe/material'
 import { type Cents, sum, zero } from '@/lib/units/cents'
+import type { Bought } from './cost/bought'
 import type { Words } from './cost/explain'
 import { type Hands, labourCost, labourPrice } from './cost/labour'
 import { type PricedLine, priceLine } from './cost/line'
@@ -35,14 +36,22 @@ const total = ({ plants, goods, labour }: Split) => sum([plants, goods, labour])
 
 type Named = PartOf & { readonly name: string; readonly place: Gross['place'] }
 
+type Working = {
+	readonly lines?: readonly JobLine[]
+	readonly work: readonly Work[]
+	readonly hands?: Hands
+	/** Packs that are bought for several lines of the job together. */
+	readonly bought?: ReadonlyMap<JobLine, Bought>
+}
+
 /** A part made of lines and labour. */
 export function ofWork(
 	part: Named,
 	job: Pick<Job, 'rates'>,
 	words: Words,
-	{ lines = [], work, hands = 'crew' }: { lines?: readonly JobLine[]; work: readonly Work[]; hands?: Hands },
+	{ lines = [], work, hands = 'crew', bought }: Working,
 ): Gross {
-	const priced = lines.map((line) => priceLine(line, job.rates, words))
+	const priced = lines.map((line) => priceLine(line, job.rates, words, bought?.get(line)))
 	const minutes = minutesOf(work)
 	const split = splitOf(lines, priced, labourPrice(minutes, job.rates))
 	return {

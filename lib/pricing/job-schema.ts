@@ -61,7 +61,5 @@ export const jobInputsSchema: z.ZodType<JobInputs> = z.strictObject({
 			lines: z.array(line),
 		}),
 	),
-	extras: z.array(
-		z.strictObject({ key: z.string(), place, name: z.string(), minutes: amount, lines: z.array(line) }),
-	),
+	extras: z.array(z.strictObject({ key: z.string(), place, name: z.string(), minutes: amount, lines: z.array(line) })),
 })

@@ -1,5 +1,5 @@
 import type { MoneyFormat } from '../format/money'
-import { list } from '../format/words'
+import { list, percent } from '../format/words'
 import type { CostedPart } from '../pricing/cost-book'
 import type { Costing } from '../pricing/quote/costing'
 import type { Quote } from '../pricing/quote/quote'
@@ -62,7 +62,7 @@ function mend(
 	const lines = parts.flatMap((part) => part.lines).toSorted((a, b) => b.costCents - a.costCents)
 	const whole = lines.filter(({ cost }) => cost?.startsWith('nobody else') ?? false).map(({ name }) => name)
 	return [
-		`${marginPercent} % is below your floor of ${floorPercent} %: ${share(labourCents, costCents)} of the cost is labour, the dearest line is ${lines[0]?.name ?? 'none'}.`,
+		`${percent(marginPercent)} is below your floor of ${floorPercent} %: ${share(labourCents, costCents)} of the cost is labour${lines[0] === undefined ? '' : `, the dearest line is ${lines[0].name}`}.`,
 		`${money(shortfallCents)} more on the price would mend it, or ${money(cents(Math.ceil((shortfallCents * (100 - floorPercent)) / 100)))} less cost.`,
 		...(whole.length > 0
 			? [
@@ -86,7 +86,7 @@ export function deskOption(
 		key,
 		quote: { rows: [...rows, ...taxes], total, due },
 		cost: money(costing.costCents),
-		margin: costing.marginPercent === null ? 'none' : `${costing.marginPercent} %`,
+		margin: costing.marginPercent === null ? 'none' : percent(costing.marginPercent),
 		hours: `${(costing.minutes / 60).toFixed(1)} h`,
 		mend: mend(costing, floorPercent, money),
 		parts: costing.parts.map((part) => deskPart(part, money)),

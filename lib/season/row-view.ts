@@ -1,5 +1,6 @@
 import { days, shortDay } from '../format/day'
 import type { MoneyFormat } from '../format/money'
+import { percent } from '../format/words'
 import type { State } from '../proposal/state'
 import type { Cents } from '../units/cents'
 import { type Day, dayOf, daysBetween, type Moment } from '../units/day'
@@ -49,8 +50,11 @@ function tookInWords(out: Day | null, answered: Day | null): string {
 	return took === 0 ? 'answered the same day' : `answered in ${days(took)}`
 }
 
-const quoted = (note: string) =>
-	note === '' ? '' : `“${note.length > longestNote ? `${note.slice(0, longestNote - 1)}…` : note}”`
+function quoted(note: string): string {
+	const characters = [...note]
+	const isLong = characters.length > longestNote
+	return note === '' ? '' : `“${isLong ? `${characters.slice(0, longestNote - 1).join('')}…` : note}”`
+}
 
 type Dates = { readonly out: Day | null; readonly answered: Day | null; readonly seen: Day | null; readonly today: Day }
 
@@ -96,7 +100,7 @@ export function rowView(row: RowFacts, today: Day, timeZone: string, money: Mone
 		more: moreOf(row.state, row.note, dates),
 		palette: several ? `${row.paletteCount} palettes` : row.palette,
 		value: row.valueCents === null ? '' : `${several ? 'from ' : ''}${money(row.valueCents)}`,
-		margin: row.marginTenths === null ? '' : `${Math.round(row.marginTenths / 10)} %`,
+		margin: row.marginTenths === null ? '' : percent(Math.round(row.marginTenths / 10)),
 		remindedOn: reminded === null ? '' : shortDay(reminded),
 	}
 }

@@ -120,7 +120,7 @@ export const winterRecipes = {
 	magnoliaWindow: {
 		name: 'Magnolia window',
 		quarter: 'winter',
-		note: 'The garland comes in threes and nobody else takes it.',
+		note: 'The garland comes in fives and nobody else takes it.',
 		lines: [
 			['whiteBirch', 'thriller', 'sold', [8, 12, 22, 7, 14]],
 			['silverFir', 'filler', 'sold', [7, 12, 27, 12, 22]],

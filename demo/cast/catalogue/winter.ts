@@ -24,7 +24,7 @@ export const winterMaterials = {
 	magnolia: green('magnolia', '#4a4a2c', 10, 1480),
 	holly: green('variegated holly', '#6f8460', 20, 2150, { hazards: poison }),
 	yew: green('yew', '#2f4a35', 25, 1760, { hazards: poison }),
-	magnoliaGarland: green('preserved magnolia garland', '#a79b7f', 3, 2800, {
+	magnoliaGarland: green('preserved magnolia garland', '#a79b7f', 5, 4700, {
 		unit: 'piece',
 		supplier: 'trimmings',
 		freightPercent: 12,

@@ -1,6 +1,7 @@
 import type { Cents } from '@/lib/units/cents'
 import type { JobLine } from '../job'
 import type { Rates } from '../rates'
+import type { Bought } from './bought'
 import { usesOfLife } from './uses-of-life'
 
 /** How money reads in the studio's currency; handed in, so that the core knows no locale. */
@@ -41,18 +42,19 @@ export function explainLine(
 	line: JobLine,
 	rates: Rates,
 	words: Words,
-	packs: number,
+	bought: Bought | null,
 ): { price: string; cost: string | null } {
 	if (line.holding === 'own') return { price: `${counted(line)}, the client’s own`, cost: null }
 	const price = `${shareInWords(line, rates, words)} × ${rates.markup[line.kind]}`
-	return { price, cost: costInWords(line, rates, words, packs) }
+	return { price, cost: costInWords(line, rates, words, bought) }
 }
 
-function costInWords(line: JobLine, rates: Rates, { money }: Words, packs: number): string | null {
+function costInWords(line: JobLine, rates: Rates, { money }: Words, bought: Bought | null): string | null {
 	const uses = usesOfLife(line, rates)
 	if (line.holding === 'lent' && line.usesBefore >= uses) return `written off after ${uses} uses`
-	if (!line.onlyHere) return null
+	if (bought === null) return null
 	const freight = line.pack.freightPercent > 0 ? ` × ${factor(line.pack.freightPercent)}` : ''
 	const spread = uses > 1 ? ` ÷ ${uses} uses` : ''
-	return `nobody else uses it: ${packs} × ${money(line.pack.cents)}${freight}${spread}`
+	const part = bought.isShared ? 'its share of ' : ''
+	return `nobody else uses it: ${part}${bought.packs} × ${money(line.pack.cents)}${freight}${spread}`
 }

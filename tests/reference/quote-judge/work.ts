@@ -1,5 +1,5 @@
 import type { Job, JobContainer, JobExtra, JobLine, JobVisit } from '@/lib/pricing/job'
-import { exact, type Fraction, half, kept, none, percent, plus } from './exact'
+import { exact, type Fraction, half, kept, none, percent, plus, shareOut } from './exact'
 
 /** What one thing costs and is priced at, lines apart from minutes; amounts in cents. */
 export type Working = {
@@ -9,19 +9,40 @@ export type Working = {
 	readonly minutes: Fraction
 }
 
+const packsOf = ({ count, kind, pack }: JobLine, rates: Job['rates']): Fraction =>
+	percent(exact(count), 100 + rates.lossPercent[kind]).div(exact(pack.size))
+
+const packPriceOf = ({ pack }: JobLine): Fraction =>
+	exact(pack.cents)
+		.mul(exact(100).add(exact(pack.freightPercent)))
+		.div(100)
+
+const looks = ({ name, kind, pack: { size, cents, freightPercent } }: JobLine) =>
+	[name, kind, size, cents, freightPercent].join()
+
+/** Whole packs once for all lines of the material that stand together, and the part of this line in them. */
+function wholePacks(line: JobLine, rates: Job['rates'], among: readonly JobLine[]): Fraction {
+	const share = (each: JobLine) => half(packsOf(each, rates).mul(packPriceOf(each)))
+	const rank = (each: JobLine) => [share(each).valueOf() + 1e12, each.holding, each.usesBefore].join()
+	const same = among
+		.filter((each) => each.onlyHere && each.holding !== 'own' && looks(each) === looks(line))
+		.toSorted((a, b) => (rank(a) < rank(b) ? -1 : rank(a) > rank(b) ? 1 : 0))
+	const cost = half(
+		plus(same.map((each) => packsOf(each, rates)))
+			.ceil()
+			.mul(packPriceOf(line)),
+	)
+	return shareOut(cost, same.map(share))[same.indexOf(line)] ?? none
+}
+
 /** Line cost = count × (1 + loss) × pack price × (1 + freight) ÷ pack size; ÷ uses of life when lent; × markup. */
-function lineAmounts(line: JobLine, { rates }: Job): { price: Fraction; cost: Fraction } {
+function lineAmounts(line: JobLine, { rates }: Job, among: readonly JobLine[]): { price: Fraction; cost: Fraction } {
 	if (line.holding === 'own') return { price: none, cost: none }
 	const { ornament, faux, light } = rates.usesOfLife
 	const lives: Partial<Record<string, number>> = { ornament, faux, light }
 	const life = line.holding === 'lent' ? (lives[line.kind] ?? Number.NaN) : 1
-	const needed = percent(exact(line.count), 100 + rates.lossPercent[line.kind])
-	const packPrice = exact(line.pack.cents)
-		.mul(exact(100).add(exact(line.pack.freightPercent)))
-		.div(100)
-	const packs = needed.div(exact(line.pack.size))
-	const share = half(half(packs.mul(packPrice)).div(life))
-	const bought = line.onlyHere ? half(half(packs.ceil().mul(packPrice)).div(life)) : share
+	const share = half(half(packsOf(line, rates).mul(packPriceOf(line))).div(life))
+	const bought = line.onlyHere ? half(wholePacks(line, rates, among).div(life)) : share
 	const isWrittenOff = line.holding === 'lent' && line.usesBefore >= life
 	return { price: half(share.mul(exact(rates.markup[line.kind]))), cost: isWrittenOff ? none : bought }
 }
@@ -38,8 +59,8 @@ function lineMinutes({ piece, count, piecesPerUnit, holding }: JobLine, { rates 
 	return kept(kept(exact(count).mul(exact(piecesPerUnit))).mul(exact(each).add(made).add(back)))
 }
 
-function linesOf(lines: readonly JobLine[], job: Job, minutes: Fraction): Working {
-	const all = lines.map((line) => ({ kind: line.kind, ...lineAmounts(line, job) }))
+function linesOf(lines: readonly JobLine[], job: Job, minutes: Fraction, among: readonly JobLine[]): Working {
+	const all = lines.map((line) => ({ kind: line.kind, ...lineAmounts(line, job, among) }))
 	const plants = all.filter(({ kind }) => kind === 'fresh' || kind === 'live')
 	const goods = all.filter(({ kind }) => kind !== 'fresh' && kind !== 'live')
 	return {
@@ -57,10 +78,12 @@ export function containerWorking({ openingCm2, isNew, lines }: JobContainer, job
 	const out = exact(openingCm2).div(1000).mul(exact(cleanOutPer1000Cm2))
 	const longer = job.quarter === 'autumn' ? out.mul(exact(cleanOutAfterSummer)) : out
 	const always = plus([base, prep, waterAndTidy, isGreen ? spray : 0].map(exact))
-	return linesOf(lines, job, always.add(isNew ? none : kept(longer)))
+	const together = [...job.containers].sort((a, b) => (a.id < b.id ? -1 : 1)).flatMap((each) => each.lines)
+	return linesOf(lines, job, always.add(isNew ? none : kept(longer)), together)
 }
 
-export const extraWorking = ({ minutes, lines }: JobExtra, job: Job): Working => linesOf(lines, job, exact(minutes))
+export const extraWorking = ({ minutes, lines }: JobExtra, job: Job): Working =>
+	linesOf(lines, job, exact(minutes), lines)
 
 /** Set-up and loading, apart from 2 × minutes from base × crew ÷ stops of the day. */
 export function travelMinutes({ driveMinutes }: JobVisit, { rates }: Job): { stop: Fraction; drive: Fraction } {
