@@ -1,0 +1,10 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+
+export default defineConfig({
+	root,
+	resolve: { alias: { '@': root.replace(/\/$/, '') } },
+	test: { include: ['tests/faults/**/*.test.ts'], pool: 'forks', testTimeout: 600_000, hookTimeout: 60_000 },
+})
