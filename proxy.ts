@@ -1,9 +1,9 @@
 import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
-import { log } from './app/server/log'
-import { plainPage } from './app/server/plain-page'
-import { policy } from './app/server/policy'
-import { screen } from './app/server/screen'
+import { plainPage } from './app/server/edge/plain-page'
+import { policy } from './app/server/edge/policy'
+import { screen } from './app/server/edge/screen'
+import { log } from './app/server/start/log'
 
 /** Screens every request before a page sees it, and gives every page its policy. Who may do what is decided in `db/`. */
 export async function proxy(request: NextRequest): Promise<Response> {

@@ -1,12 +1,12 @@
 import '@fontsource-variable/bricolage-grotesque/opsz.css'
 import '@fontsource-variable/newsreader/wght.css'
-import './ui/site.css'
+import './ui/styles/site.css'
 import type { Metadata, Viewport } from 'next'
 import { connection } from 'next/server'
 import type { ReactNode } from 'react'
 import { studioName } from '@/db/studio/studio'
-import { env } from './server/env'
-import { viewer } from './server/session'
+import { viewer } from './server/sign-in/session'
+import { env } from './server/start/env'
 
 export async function generateMetadata(): Promise<Metadata> {
 	const name = (await studioName(await viewer())) ?? 'Doorsill'

@@ -1,5 +1,5 @@
 import { redirect } from 'next/navigation'
-import { viewer } from './server/session'
+import { viewer } from './server/sign-in/session'
 
 /** The start leads everybody to their own door. */
 export default async function Start() {

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto'
-import { readEnv } from '@/app/server/env'
-import { siteKey } from '@/app/server/key'
+import { readEnv } from '@/app/server/start/env'
+import { siteKey } from '@/app/server/start/key'
 import { closeDatabase, openDatabase } from '@/db/open'
 import { keepToken, linkHashOf, personWith } from '@/db/sign-in/token'
 import { sha256 } from '@/lib/record/hash'

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { readEnv } from '@/app/server/env'
+import { readEnv } from '@/app/server/start/env'
 import { start } from '@/db/start/start'
 import { dayOf, moment } from '@/lib/units/day'
 import { studio } from './cast/studio'

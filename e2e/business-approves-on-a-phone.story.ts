@@ -1,7 +1,11 @@
 import { linkIn } from './site/mailbox'
 import { expect, phone, test } from './site/story'
 
-test('a business client approves the winter design on a phone, from the mailed link to the receipt', async ({ visit, mailbox, cast }) => {
+test('a business client approves the winter design on a phone, from the mailed link to the receipt', async ({
+	visit,
+	mailbox,
+	cast,
+}) => {
 	const { bakeryApprover } = cast.people
 	const invitation = await mailbox.next(bakeryApprover.address, /design for winter/)
 	expect(Buffer.byteLength(invitation.html)).toBeLessThan(30_000)
@@ -17,7 +21,10 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await expect(page.getByRole('heading', { level: 1, name: 'Copper at the bakery door' })).toBeVisible()
 	await page.getByRole('checkbox', { name: /Two strings of warm lights/ }).check()
 	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toBeVisible()
-	const total = await page.getByRole('row', { name: /^Total/ }).getByRole('cell').innerText()
+	const total = await page
+		.getByRole('row', { name: /^Total/ })
+		.getByRole('cell')
+		.innerText()
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Check before you approve' })).toBeVisible()
@@ -27,7 +34,10 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
-	const reference = await page.getByText(/^Reference/).locator('b').innerText()
+	const reference = await page
+		.getByText(/^Reference/)
+		.locator('b')
+		.innerText()
 	const receipt = await mailbox.next(bakeryApprover.address, /^Approved/)
 	expect(receipt.text).toContain(reference)
 	expect(receipt.text).toContain(total)

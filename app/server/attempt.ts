@@ -1,9 +1,10 @@
 import 'server-only'
-import { type Attempt, keepAttempt, readAttempt } from '@/db/house/attempts'
+import { keepAttempt, readAttempt } from '@/db/house/attempts'
 import type { Viewer } from '@/lib/access/viewer'
 import { onceField } from '@/lib/forms/fields'
-import { stamp } from './clock'
+import type { Attempt } from '@/lib/forms/read'
 import { seeOther } from './respond'
+import { stamp } from './start/clock'
 
 const nothing: Attempt = { typed: {}, errors: {} }
 

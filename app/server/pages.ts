@@ -1,4 +1,5 @@
 import 'server-only'
+import { headers } from 'next/headers'
 import { forbidden, notFound, redirect } from 'next/navigation'
 import { decide } from '@/lib/access/decide'
 import type { Act } from '@/lib/access/table'
@@ -6,7 +7,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import { localPath } from '@/lib/forms/local-path'
 import type { ClientId } from '@/lib/units/id'
 import { id, isId } from '@/lib/units/id'
-import { viewer } from './session'
+import { viewer } from './sign-in/session'
 
 /** Whoever is signed in; everybody else goes to the sign-in page and from there to `path`, whether or not it exists. */
 export async function signedIn(path: string, handle?: string | string[]): Promise<Viewer> {
@@ -33,3 +34,10 @@ export const first = (value: string | string[] | undefined): string | undefined 
 	Array.isArray(value) ? value[0] : value
 export const all = (value: string | string[] | undefined): string[] =>
 	value === undefined ? [] : [value].flat().slice(0, 100)
+
+/** True for a document that a person opened, and no prefetch or part of a page. */
+export async function isOpened(): Promise<boolean> {
+	const sent = await headers()
+	const purpose = sent.get('sec-purpose') ?? sent.get('purpose') ?? ''
+	return sent.get('sec-fetch-dest') === 'document' && !sent.has('next-router-prefetch') && !purpose.includes('prefetch')
+}

@@ -1,6 +1,6 @@
 import 'server-only'
 import { type Typed, typed } from '@/lib/forms/read'
-import { plainPage } from './plain-page'
+import { plainPage } from './edge/plain-page'
 
 const noStore = { 'cache-control': 'private, no-store' } as const
 

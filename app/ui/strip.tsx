@@ -16,7 +16,7 @@ export function Strip({ palette, tall = false }: { palette: readonly ChipColour[
 					>
 						<rect width="1" height="1" fill={hex} />
 					</svg>
-					<p className="mt-1.5 pe-2 text-sm leading-tight wrap-break-word">
+					<p className="mt-1.5 pe-1.5 text-[0.8125rem] leading-tight hyphens-auto wrap-break-word">
 						<b className="font-semibold">{name}</b>
 						{echoes !== '' && <span className="mt-0.5 block text-soft">{echoes}</span>}
 					</p>

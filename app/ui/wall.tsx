@@ -40,7 +40,7 @@ export function Wall({ kind, hex, label }: { kind: WallKind; hex: string; label:
 			height="100%"
 			preserveAspectRatio="xMidYMax slice"
 			viewBox="0 0 480 240"
-			className="absolute inset-0 block"
+			className="wall absolute inset-0 block"
 		>
 			<defs>
 				<pattern id={id} width={width} height={height} patternUnits="userSpaceOnUse">

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { Viewer } from '@/lib/access/viewer'
-import type { FieldErrors, Typed } from '@/lib/forms/read'
+import type { Attempt } from '@/lib/forms/read'
 import { moment } from '@/lib/units/day'
 import type { Id } from '@/lib/units/id'
 import { sideFile } from '../side-file'
@@ -10,8 +10,6 @@ import { actorOf } from '../viewer'
 const typedSchema = z.record(z.string(), z.union([z.string(), z.array(z.string())]))
 const errorsSchema = z.record(z.string(), z.string())
 const keptMs = 3_600_000
-
-export type Attempt = { readonly typed: Typed; readonly errors: FieldErrors }
 
 /** Keeps what was typed into a form that went wrong, for the page that shows it again; an hour, for the same person. */
 export async function keepAttempt(

@@ -1,7 +1,5 @@
 import { and, eq } from 'drizzle-orm'
 import { z } from 'zod'
-import { moneyFormat } from '@/lib/format/money'
-import type { Words } from '@/lib/pricing/cost/explain'
 import { jobInputsSchema } from '@/lib/pricing/job-schema'
 import { type Draft, draftSchema } from '@/lib/proposal/draft'
 import { type Offer, offerSchema } from '@/lib/proposal/offer'
@@ -42,5 +40,3 @@ export function inputsIn(db: Reading, { costingHash }: { costingHash: Hash }): I
 	const words = unseal(db, costingHash)
 	return words === undefined ? undefined : inputsSchema.parse(words)
 }
-
-export const wordsIn = (currency: string): Words => ({ money: moneyFormat(currency) })

@@ -70,7 +70,7 @@ function usedElsewhere(db: Reading, of: ProposalId, season: SeasonId): Set<Mater
 
 type Hazardous = Pick<typeof material.$inferSelect, 'isPoisonousToPeople' | 'isPoisonousToPets' | 'hasSmallParts'>
 
-export function hazardsOf({ isPoisonousToPeople, isPoisonousToPets, hasSmallParts }: Hazardous): Hazard[] {
+function hazardsOf({ isPoisonousToPeople, isPoisonousToPets, hasSmallParts }: Hazardous): Hazard[] {
 	const found: Hazard[] = []
 	if (isPoisonousToPeople) found.push('poisonous to people')
 	if (isPoisonousToPets) found.push('poisonous to pets')

@@ -1,4 +1,5 @@
 import type { Viewer } from '@/lib/access/viewer'
+import { wordsIn } from '@/lib/pricing/cost/words'
 import { price } from '@/lib/pricing/price'
 import { everything } from '@/lib/pricing/quote/choice'
 import { costing } from '@/lib/pricing/quote/costing'
@@ -15,7 +16,7 @@ import { dayOf } from '@/lib/units/day'
 import type { ProposalId } from '@/lib/units/id'
 import { read } from '../open'
 import type { Stamp } from '../stamp'
-import { wordsIn } from './documents'
+
 import { factsFor } from './facts'
 import { findProposal } from './find'
 

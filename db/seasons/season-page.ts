@@ -2,6 +2,7 @@ import { and, asc, desc, eq, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { type Group, groupOf } from '@/lib/proposal/group'
 import { type KeptState, kept } from '@/lib/proposal/state'
+import { rowsAPage } from '@/lib/season/rows-a-page'
 import { type Cents, cents } from '@/lib/units/cents'
 import { type Day, dayOf, type Moment } from '@/lib/units/day'
 import type { ClientId, ProposalId, SeasonId } from '@/lib/units/id'
@@ -10,8 +11,6 @@ import { answerWords } from '../proposals/answers/words'
 import { answer, client, container, place, proposal, sealedText, season, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
-
-export const rowsAPage = 50
 
 type Shown = KeptState | 'lapsed'
 

@@ -16,7 +16,7 @@ export type Site = {
 
 const root = join(import.meta.dirname, '..', '..')
 
-function freePort(): Promise<number> {
+export function freePort(): Promise<number> {
 	return new Promise((resolve, reject) => {
 		const probe = createServer()
 		probe.once('error', reject)

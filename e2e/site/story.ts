@@ -71,7 +71,7 @@ export const test = base.extend<Story & { readonly open: BrowserContext[]; reado
 			await page.context().addCookies([
 				{
 					name: 'doorsill',
-					value: sessionFor(site, cast.people[person].id),
+					value: await sessionFor(site, cast.people[person].id),
 					url: site.url,
 					httpOnly: true,
 					sameSite: 'Lax',

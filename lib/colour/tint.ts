@@ -26,8 +26,8 @@ export function markOn(theme: Theme, of: Hex): Hex {
 	return hex(theme === 'light' ? '#000000' : '#ffffff')
 }
 
-/** A wash of the colour on which ink still passes. */
-export const washOn = (theme: Theme, of: Hex): Hex => atLightness(of, theme === 'light' ? 0.94 : 0.28, 0.035)
+/** A wash of the colour, hardly more than limewash, on which ink still passes. */
+export const washOn = (theme: Theme, of: Hex): Hex => atLightness(of, theme === 'light' ? 0.95 : 0.27, 0.018)
 
 /** The colours that a client's page takes from their wall and from the palette on it. */
 export type Tint = Record<Theme, { readonly mark: Hex; readonly wash: Hex }>

@@ -10,18 +10,21 @@ const answering = {
 /** Approval: of which revision, which palette, with which extras, without which containers. Nothing in it is a price. */
 export const approveForm = z.strictObject({
 	...answering,
-	option: z.string().min(1, 'Choose a palette first.').max(40),
+	option: z.string('Choose a palette first.').min(1, 'Choose a palette first.').max(40),
 	extra: z.array(z.string().max(40)).max(60),
 	without: z.array(idField<'container'>()).max(60),
 	purchaseOrder: text(40),
 })
 
+/** The whole, and as many containers, palettes and extras as a draft may have. */
+const mostParts = 1 + 60 + 4 + 20
+
 /** Several notes in one go: the part that each is about, and its words; those left empty are no notes. */
 export const changeForm = z
 	.strictObject({
 		...answering,
-		about: z.array(z.string().max(80)).max(80),
-		note: z.array(text(1000, { lines: true })).max(80),
+		about: z.array(z.string().max(80)).max(mostParts),
+		note: z.array(text(1000, { lines: true })).max(mostParts),
 	})
 	.transform(({ about, note, ...rest }) => ({
 		...rest,

@@ -2,9 +2,19 @@ import { z } from 'zod'
 import * as card from '../container/card'
 import { cmPerInch, type LengthUnit } from '../format/length'
 import { wallKinds } from '../proposal/offer'
-import { addressField, dayField, decimalField, hexField, idField, moneyField, onceField, text, tick } from './fields'
+import {
+	addressField,
+	dayField,
+	decimalField,
+	emptyOr,
+	hexField,
+	idField,
+	moneyField,
+	onceField,
+	text,
+	tick,
+} from './fields'
 
-const emptyOr = <T extends z.ZodType>(field: T) => z.union([z.literal('').transform(() => null), field])
 const newOr = <Of extends string>() => emptyOr(idField<Of>())
 
 export const clientForm = z
@@ -63,11 +73,14 @@ export const colourForm = z.strictObject({
 	side: z.enum(['inside', 'outside']),
 })
 
+/** Hundredths of a millimetre, so that inches that fill a pot to its rim are not a float's breath short of it. */
+const toHundredths = (cm: number) => Math.round(cm * 1000)
+
 /** A length as it was typed, in the studio's units; in cm to the hundredth of a millimetre. */
 function lengthField(min: number, max: number, unit: LengthUnit) {
 	const factor = unit === 'in' ? cmPerInch : 1
 	return decimalField(0, 10_000)
-		.transform((value) => Math.round(value * factor * 1000) / 1000)
+		.transform((value) => toHundredths(value * factor) / 1000)
 		.refine(
 			(cm) => cm >= min && cm <= max,
 			`Give a measure from ${Math.ceil(min / factor)} to ${Math.floor(max / factor)} ${unit}.`,
@@ -118,11 +131,12 @@ export function containerForm(unit: LengthUnit) {
 			topDepthCm: card.isRound(typed.shape) ? null : (typed.topDepthCm ?? typed.topCm),
 			bottomDepthCm: card.isRound(typed.shape) ? null : (typed.bottomDepthCm ?? typed.bottomCm),
 		}))
-		.refine(({ wallCm, topCm, bottomCm }) => wallCm * 2 < Math.min(topCm, bottomCm), {
-			message: 'The walls would be thicker than the pot.',
-			path: ['wallCm'],
-		})
-		.refine(({ wallCm, headspaceCm, heightCm }) => wallCm + headspaceCm < heightCm, {
+		.refine(
+			({ wallCm, topCm, topDepthCm, bottomCm, bottomDepthCm }) =>
+				wallCm * 2 < Math.min(topCm, topDepthCm ?? topCm, bottomCm, bottomDepthCm ?? bottomCm),
+			{ message: 'The walls would be thicker than the pot.', path: ['wallCm'] },
+		)
+		.refine(({ wallCm, headspaceCm, heightCm }) => toHundredths(wallCm + headspaceCm) < toHundredths(heightCm), {
 			message: 'No soil would fit: look at height, wall and headspace.',
 			path: ['heightCm'],
 		})

@@ -1,10 +1,11 @@
 import { z } from 'zod'
-import type { Draft } from '../proposal/draft'
+import { type Draft, mostCents } from '../proposal/draft'
 import { holdingSchema, roleSchema } from '../recipe/material'
 import { dayField, decimalField, hexField, idField, moneyField, text } from './fields'
 
 const noDay = z.literal('').transform(() => null)
 const dayOrNone = z.union([noDay, dayField], 'Give a date of the calendar, such as 2026-11-20.')
+const amountField = moneyField.refine((amount) => amount <= mostCents, 'Give an amount of at most 100000.00.')
 const countField = decimalField(0, 9999).transform((value) => ({ way: 'typed' as const, value }))
 const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'Open the proposal again.')
 
@@ -23,7 +24,7 @@ const option = z.strictObject({
 		.array(z.strictObject({ name: text(40), hex: hexField, echoes: text(60) }))
 		.max(8, 'Eight colours are the most.'),
 	pots: z.array(z.strictObject({ container: idField<'container'>(), lines })).max(60),
-	supplementCents: moneyField,
+	supplementCents: amountField,
 })
 
 const extra = z.strictObject({
@@ -38,7 +39,7 @@ const extra = z.strictObject({
 const agreement = z.discriminatedUnion('is', [
 	z.strictObject({ is: z.literal('none') }),
 	z.strictObject({ is: z.literal('discount'), percent: decimalField(0, 100) }),
-	z.strictObject({ is: z.literal('fixed'), cents: moneyField, containers: z.array(idField<'container'>()).max(60) }),
+	z.strictObject({ is: z.literal('fixed'), cents: amountField, containers: z.array(idField<'container'>()).max(60) }),
 ])
 
 /** The editor's text to a draft: every number, amount and date as it was typed. */

@@ -59,13 +59,24 @@ export function decimalField(min: number, max: number) {
 		.refine((value) => value >= min && value <= max, `Give a number from ${min} to ${max}.`)
 }
 
+const noAddress = 'Give a mail address such as name@example.com.'
+/** At most 64 octets before the at sign (RFC 5321, section 4.5.3.1.1), 63 from dot to dot behind it (RFC 1035, 2.3.4). */
+const addressShape = /^[^@]{1,64}@[^.@]{1,63}(?:\.[^.@]{1,63})+$/
+
 /** An address to mail, lower-case; the whole of it at most 254 octets (RFC 5321, section 4.5.3.1.3). */
 export const addressField = z
 	.string()
 	.trim()
-	.max(254, 'Give a mail address such as name@example.com.')
+	.max(254, noAddress)
 	.toLowerCase()
-	.pipe(z.email('Give a mail address such as name@example.com.'))
+	.regex(addressShape, noAddress)
+	.pipe(z.email(noAddress))
+
+/** A field that may be left empty, which is null; else what is wrong is said in the field's own words. */
+export const emptyOr = <T extends z.ZodType>(field: T) =>
+	z.union([z.literal('').transform(() => null), field], {
+		error: (issue) => (issue.code === 'invalid_union' ? issue.errors.at(-1)?.[0]?.message : undefined),
+	})
 
 export const onceField = idField<'once'>()
 

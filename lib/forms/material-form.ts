@@ -1,11 +1,11 @@
 import { z } from 'zod'
 import * as material from '../recipe/material'
-import { decimalField, hexField, idField, moneyField, onceField, text, tick } from './fields'
+import { decimalField, emptyOr, hexField, idField, moneyField, onceField, text, tick } from './fields'
 
 /** A material and the pack that it is bought in. */
 export const materialForm = z.strictObject({
 	once: onceField,
-	material: z.union([z.literal('').transform(() => null), idField<'material'>()]),
+	material: emptyOr(idField<'material'>()),
 	name: text(80, { min: 1 }),
 	kind: z.enum(material.kinds),
 	piece: z.enum(material.pieces),

@@ -3,6 +3,8 @@ import type { z } from 'zod'
 /** What was typed, kept so that an error loses nothing of it. */
 export type Typed = Readonly<Record<string, string | readonly string[]>>
 export type FieldErrors = Readonly<Record<string, string>>
+/** A form that went wrong: what was typed and what is wrong with it. */
+export type Attempt = { readonly typed: Typed; readonly errors: FieldErrors }
 export type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: FieldErrors }
 
 /** A form's fields as text; a name in `many` always as a list. Files are no text and are left out. */
@@ -28,7 +30,8 @@ export function read<T>(schema: z.ZodType<T>, fields: unknown): Read<T> {
 
 /** Errors of one part of a body, by their paths within it. */
 export function under(part: string, errors: FieldErrors): FieldErrors {
-	return Object.fromEntries(Object.entries(errors).map(([path, says]) => [path.replace(`${part}.`, ''), says]))
+	const within = (path: string) => (path.startsWith(`${part}.`) ? path.slice(part.length + 1) : path)
+	return Object.fromEntries(Object.entries(errors).map(([path, says]) => [within(path), says]))
 }
 
 /** A choice as the address of a page carries it: palette, extras, containers left out. */

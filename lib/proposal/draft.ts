@@ -13,7 +13,9 @@ const words = (max: number) =>
 		.pipe(z.string().max(max))
 const dayOrNone = daySchema.nullable()
 const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'is not a key')
-const money = z.int().min(0).max(10_000_000).pipe(centsSchema)
+/** The most that a supplement or a season at a fixed price may come to: 100,000.00. */
+export const mostCents = 10_000_000
+const money = z.int().min(0).max(mostCents).pipe(centsSchema)
 const decimal = (max: number) =>
 	z
 		.number()

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next'
-import { viewer } from '@/app/server/session'
+import { viewer } from '@/app/server/sign-in/session'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { PublicFrame } from '@/app/ui/public-frame'

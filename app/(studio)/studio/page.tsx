@@ -1,6 +1,7 @@
 import { redirect } from 'next/navigation'
-import { now } from '@/app/server/clock'
-import { studioPage } from '@/app/server/studio-page'
+import { attemptFor } from '@/app/server/attempt'
+import { now } from '@/app/server/start/clock'
+import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { listSeasons } from '@/db/seasons/seasons'
 import { moment } from '@/lib/units/day'
@@ -16,7 +17,7 @@ export default async function Studio({ searchParams }: PageProps<'/studio'>) {
 	if (current !== undefined && plan === undefined) redirect(`/studio/season/${current.id}`)
 	return (
 		<StudioFrame {...frame} here="Season">
-			<PlanSeason who={who} form={form} />
+			<PlanSeason attempt={await attemptFor(who, form)} />
 		</StudioFrame>
 	)
 }

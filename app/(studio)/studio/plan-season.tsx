@@ -1,22 +1,14 @@
 import { v7 } from 'uuid'
-import { attemptFor } from '@/app/server/attempt'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
-import type { Viewer } from '@/lib/access/viewer'
+import type { Attempt } from '@/lib/forms/read'
 import { quarters } from '@/lib/season/season'
 import { plan } from './actions'
 
-export async function PlanSeason({
-	who,
-	form,
-}: {
-	readonly who: Viewer
-	readonly form: string | string[] | undefined
-}) {
-	const { typed, errors } = await attemptFor(who, form)
+export function PlanSeason({ attempt: { typed, errors } }: { readonly attempt: Attempt }) {
 	return (
-		<form key={String(form)} action={plan} className="max-w-lg" noValidate>
+		<form key={JSON.stringify(typed)} action={plan} className="max-w-lg" noValidate>
 			<h1 className="text-4xl">Plan a season</h1>
 			<p className="mt-2 text-soft">Its dates are where every proposal of the season begins.</p>
 			<ErrorSummary errors={errors} />

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
-import { env } from '@/app/server/env'
-import { keptMails } from '@/app/server/kept-mails'
+import { keptMails } from '@/app/server/mail/kept-mails'
+import { env } from '@/app/server/start/env'
 import { Linked } from './linked'
 
 export const metadata: Metadata = { title: 'Mail that was sent' }

@@ -8,7 +8,7 @@ export function AnswerBar({ view, path, may }: Props) {
 	const { onWall, options, price, goesIn } = view
 	return (
 		<section aria-label="Your answer" className="no-print sticky bottom-0 z-10 border-t border-edge bg-ground">
-			<div className="mx-auto flex max-w-6xl flex-wrap items-center justify-between gap-x-6 gap-y-2 px-5 py-3 sm:px-8">
+			<div className="mx-auto flex max-w-5xl flex-wrap items-center justify-between gap-x-6 gap-y-2 px-5 py-3 sm:px-8">
 				<p className="leading-tight">
 					<b className="block">{onWall?.name ?? `${numberWord(options.length)} palettes to choose from`}</b>
 					<span className="text-sm text-soft tabular-nums">

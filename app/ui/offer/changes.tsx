@@ -8,7 +8,7 @@ export function Changes({ changes }: { readonly changes: readonly Change[] }) {
 			<h2 id="changes" className="text-2xl">
 				What changed since the last version
 			</h2>
-			<dl className="mt-3 border-t-2 border-ink">
+			<dl className="mt-3 lined">
 				{changes.map(({ of, was, is }) => (
 					<div key={of} className="grid gap-x-6 border-b border-line py-3 sm:grid-cols-[14rem_1fr]">
 						<dt className="font-semibold">{of}</dt>
@@ -21,7 +21,7 @@ export function Changes({ changes }: { readonly changes: readonly Change[] }) {
 							)}
 							{is !== null && (
 								<ins className="block font-semibold whitespace-pre-line no-underline">
-									<span className="text-season">{was === null ? 'New: ' : 'Now: '}</span>
+									<span className="marked">{was === null ? 'New: ' : 'Now: '}</span>
 									{is}
 								</ins>
 							)}

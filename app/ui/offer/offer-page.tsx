@@ -34,18 +34,23 @@ export function OfferPage({ view, path, may, isOpen, told }: Props) {
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
 	const wall = offer.places[0]?.wall.hex
+	const tint = wall && accent && `${bare(wall)}-${bare(accent)}`
 	return (
-		<article>
-			{wall && accent && <link rel="stylesheet" href={`/tint/${bare(wall)}-${bare(accent)}.css`} precedence="tint" />}
+		<article data-tint={tint}>
+			{tint && <link rel="stylesheet" href={`/tint/${tint}.css`} precedence="tint" />}
 			<Hero view={view} />
+			<div className="band pb-8">
+				<div className="mx-auto max-w-5xl px-5 pt-1 sm:px-8">
+					{told}
+					<h1 className="mt-8 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
+					<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
+						<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
+						<Fact label="Answer by" value={answerBy} />
+						<Fact label="Goes in" value={goesIn} />
+					</dl>
+				</div>
+			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">
-				{told}
-				<h1 className="mt-9 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
-				<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
-					<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
-					<Fact label="Answer by" value={answerBy} />
-					<Fact label="Goes in" value={goesIn} />
-				</dl>
 				<Changes changes={view.changes} />
 				<div className="letter mt-9 max-w-2xl whitespace-pre-line">{offer.letter}</div>
 				<p className="mt-4 text-soft">
@@ -84,7 +89,7 @@ function Cautions({ cautions }: { readonly cautions: readonly string[] }) {
 			<h2 id="cautions" className="text-xl">
 				Good to know
 			</h2>
-			<ul className="mt-2 list-disc ps-5 text-soft marker:text-season">
+			<ul className="mt-2 list-disc ps-5 text-soft marker:text-[var(--mark)]">
 				{cautions.map((words) => (
 					<li key={words} className="mt-1">
 						{words}

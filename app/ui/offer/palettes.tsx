@@ -1,7 +1,9 @@
 import Link from 'next/link'
 import { numberWord } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer-view'
+import { Colours } from '../colours'
 import { Strip } from '../strip'
+import { Wall } from '../wall'
 
 type Props = { readonly view: OfferView; readonly hrefOf: (option: string) => string }
 
@@ -21,6 +23,7 @@ export function Palettes({ view, hrefOf }: Props) {
 					Put one on the wall above to see what it holds and costs. Nothing is chosen until you approve.
 				</p>
 			)}
+			{several && <WallInView view={view} />}
 			<ul className={`mt-5 grid gap-5 ${several ? 'md:grid-cols-3' : 'max-w-2xl'}`}>
 				{options.map((option) => (
 					<li
@@ -55,5 +58,22 @@ export function Palettes({ view, hrefOf }: Props) {
 				))}
 			</ul>
 		</section>
+	)
+}
+
+/** On a phone the wall stays in view while one goes through the palettes. */
+function WallInView({ view: { offer, onWall } }: Pick<Props, 'view'>) {
+	const [place] = offer.places
+	if (place === undefined || onWall === undefined) return null
+	return (
+		<div
+			aria-hidden="true"
+			className="sticky top-0 z-5 -mx-5 mt-4 flex h-32 items-end justify-center overflow-hidden pb-3 sm:hidden"
+		>
+			<Wall kind={place.wall.kind} hex={place.wall.hex} label="" />
+			<div className="relative w-3/5 bg-ground p-1.5 shadow-[0_2px_8px_rgb(0_0_0/.35)]">
+				<Colours hexes={onWall.palette.map(({ hex }) => hex).join(' ')} height={44} />
+			</div>
+		</div>
 	)
 }

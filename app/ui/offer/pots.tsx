@@ -12,7 +12,7 @@ export function Pots({ view }: { readonly view: OfferView }) {
 				<div key={names.join()} className="mt-5">
 					<h3 className="text-lg">{names.join(' · ')}</h3>
 					<p className="text-soft">{words.join('; ')}</p>
-					<dl className="mt-2 border-t-2 border-ink">
+					<dl className="mt-2 lined">
 						{layers.map(({ role, place, words, hazards }) => (
 							<div key={role} className="grid gap-x-6 border-b border-line py-3 sm:grid-cols-[12rem_1fr]">
 								<dt className="font-semibold">{place}</dt>

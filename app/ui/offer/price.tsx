@@ -8,7 +8,7 @@ export function Price({ price }: { readonly price: PriceView | undefined }) {
 			<h2 id="price" className="text-3xl">
 				The price
 			</h2>
-			<table className="mt-4 w-full border-t-2 border-ink tabular-nums">
+			<table className="mt-4 w-full lined tabular-nums">
 				<tbody>
 					{[...price.rows, ...price.taxes].map(({ label, amount }) => (
 						<tr key={label} className="border-b border-line">

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
-import { stamp } from '@/app/server/clock'
 import { idIn, signedIn } from '@/app/server/pages'
+import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
 import { studioName, whoIs } from '@/db/studio/studio'

@@ -1,27 +1,16 @@
 import type { Metadata } from 'next'
-import { headers } from 'next/headers'
 import { notFound } from 'next/navigation'
-import { stamp } from '@/app/server/clock'
-import { all, first, idIn, signedIn } from '@/app/server/pages'
+import { all, first, idIn, isOpened, signedIn } from '@/app/server/pages'
+import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { OfferPage } from '@/app/ui/offer/offer-page'
 import { readOffer } from '@/db/proposals/read-offer'
 import { markSeen } from '@/db/proposals/seen'
 import { whoIs } from '@/db/studio/studio'
-import type { Viewer } from '@/lib/access/viewer'
 import { offerView } from '@/lib/proposal/offer-view'
-import type { ProposalId } from '@/lib/units/id'
 import { Erased, Told } from './told'
 
 export const metadata: Metadata = { title: 'Your design' }
-
-/** A document that a person opened, and no prefetch or part of a page. */
-async function noteSeen(who: Viewer, proposal: ProposalId): Promise<void> {
-	const sent = await headers()
-	const isPrefetch =
-		sent.has('next-router-prefetch') || (sent.get('sec-purpose') ?? sent.get('purpose') ?? '').includes('prefetch')
-	if (sent.get('sec-fetch-dest') === 'document' && !isPrefetch) await markSeen(who, proposal, stamp())
-}
 
 export default async function Proposal({ params, searchParams }: PageProps<'/proposal/[proposal]'>) {
 	const { proposal: text } = await params
@@ -30,7 +19,7 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
 	if (page === undefined) notFound()
-	if (who.is === 'contact') await noteSeen(who, proposal)
+	if (who.is === 'contact' && (await isOpened())) await markSeen(who, proposal, stamp())
 	if (page.offer === undefined) return <Erased />
 	const { offer, answer } = page
 	const given = answer?.kind === 'approval' ? answer : undefined

@@ -1,12 +1,11 @@
-import { cookies } from 'next/headers'
-import { stamp } from '@/app/server/clock'
-import { askCookie } from '@/app/server/cookies'
-import { tooMany } from '@/app/server/limits'
-import { plainPage } from '@/app/server/plain-page'
+import { tooMany } from '@/app/server/edge/limits'
+import { plainPage } from '@/app/server/edge/plain-page'
+import { senderOf } from '@/app/server/edge/screen'
+import { wakeSender } from '@/app/server/mail/sender'
 import { formFields, seeOther } from '@/app/server/respond'
-import { senderOf } from '@/app/server/screen'
-import { askHashOf, randomToken } from '@/app/server/secrets'
-import { wakeSender } from '@/app/server/sender'
+import { askCookie, remember } from '@/app/server/sign-in/cookies'
+import { askHashOf, randomToken } from '@/app/server/sign-in/secrets'
+import { stamp } from '@/app/server/start/clock'
 import { addressOfHandle, askForLink } from '@/db/sign-in/ask'
 import { addressField } from '@/lib/forms/fields'
 import { localPath } from '@/lib/forms/local-path'
@@ -32,12 +31,7 @@ export async function POST(request: Request): Promise<Response> {
 	const ask = randomToken()
 	await askForLink({ address, askHash: askHashOf(ask), to }, stamp())
 	wakeSender()
-	const { name, ...cookie } = askCookie()
-	const jar = await cookies()
-	jar.set(
-		name,
-		JSON.stringify({ ask, address: 'handle' in fields ? '' : address, handle: fields.handle ?? '', to }),
-		cookie,
-	)
+	const mine = { ask, address: 'handle' in fields ? '' : address, handle: fields.handle ?? '', to }
+	await remember(askCookie(), JSON.stringify(mine))
 	return seeOther('/sign-in/sent')
 }

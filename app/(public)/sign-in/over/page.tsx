@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import { asked } from '@/app/server/asked'
-import { viewer } from '@/app/server/session'
+import { asked } from '@/app/server/sign-in/asked'
+import { viewer } from '@/app/server/sign-in/session'
 import { PublicFrame } from '@/app/ui/public-frame'
 import { studioName } from '@/db/studio/studio'
 

@@ -1,6 +1,6 @@
 'use server'
-import { stamp } from '@/app/server/clock'
-import { isDenied, refused, studioAction } from '@/app/server/studio-action'
+import { stamp } from '@/app/server/start/clock'
+import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
 import { saveClient as keepClient } from '@/db/clients/save-client'
 import { endContact as closeDoor, inviteContact } from '@/db/clients/save-contact'
 import { addSiteColour, savePlace as keepPlace } from '@/db/clients/save-place'

@@ -1,21 +1,18 @@
 import { v7 } from 'uuid'
-import { attemptFor } from '@/app/server/attempt'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField, WordsField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
-import type { Viewer } from '@/lib/access/viewer'
-import type { Typed } from '@/lib/forms/read'
+import type { Attempt, Typed } from '@/lib/forms/read'
 import { saveClient } from './actions'
 
-type Props = { readonly who: Viewer; readonly form: string | string[] | undefined; readonly saved: Typed }
+type Props = { readonly attempt: Attempt; readonly saved: Typed }
 
 /** A client's own card: who they are to the books. */
-export async function ClientForm({ who, form, saved }: Props) {
-	const attempt = await attemptFor(who, form)
+export function ClientForm({ attempt, saved }: Props) {
 	const { errors } = attempt
 	const typed = { ...saved, ...attempt.typed }
 	return (
-		<form key={String(form)} action={saveClient} className="max-w-xl" noValidate>
+		<form key={JSON.stringify(attempt.typed)} action={saveClient} className="max-w-xl" noValidate>
 			<ErrorSummary errors={errors} />
 			<input type="hidden" name="once" value={v7()} />
 			<input type="hidden" name="client" value={one(saved, 'client')} />

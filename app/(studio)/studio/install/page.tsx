@@ -1,5 +1,5 @@
 import type { Metadata } from 'next'
-import { studioPage } from '@/app/server/studio-page'
+import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type Install, toInstall } from '@/db/proposals/to-install'
 import { daySpan } from '@/lib/format/day'

@@ -1,6 +1,6 @@
 'use server'
-import { stamp } from '@/app/server/clock'
-import { isDenied, refused, studioAction } from '@/app/server/studio-action'
+import { stamp } from '@/app/server/start/clock'
+import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
 import { saveMaterial as keepMaterial } from '@/db/catalogue/materials'
 import { materialForm } from '@/lib/forms/material-form'
 

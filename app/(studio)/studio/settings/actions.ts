@@ -1,6 +1,6 @@
 'use server'
-import { stamp } from '@/app/server/clock'
-import { refused, studioAction } from '@/app/server/studio-action'
+import { stamp } from '@/app/server/start/clock'
+import { refused, studioAction } from '@/app/server/studio/studio-action'
 import { saveSettings as keepSettings } from '@/db/studio/studio'
 import { onceField } from '@/lib/forms/fields'
 import { settingsForm } from '@/lib/forms/studio-forms'

@@ -1,9 +1,9 @@
 import type { NextRequest } from 'next/server'
-import { handBack } from '@/app/server/auth'
-import { tooMany } from '@/app/server/limits'
+import { tooMany } from '@/app/server/edge/limits'
+import { senderOf } from '@/app/server/edge/screen'
 import { refuse, seeOther } from '@/app/server/respond'
-import { senderOf } from '@/app/server/screen'
-import { signIn } from '@/app/server/sign-in'
+import { handBack } from '@/app/server/sign-in/auth'
+import { signIn } from '@/app/server/sign-in/sign-in'
 
 type Context = RouteContext<'/api/auth/[...nextauth]'>
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { redirect } from 'next/navigation'
 import { v7 } from 'uuid'
-import { answerable } from '@/app/server/answer-page'
+import { answerable } from '@/app/server/answers/answer-page'
 import { attemptFor } from '@/app/server/attempt'
 import { all, first } from '@/app/server/pages'
 import { ClientFrame } from '@/app/ui/client-frame'

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { notFound, redirect } from 'next/navigation'
-import { stamp } from '@/app/server/clock'
 import { idIn, signedIn } from '@/app/server/pages'
+import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'

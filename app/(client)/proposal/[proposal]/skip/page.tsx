@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import { v7 } from 'uuid'
-import { answerable } from '@/app/server/answer-page'
+import { answerable } from '@/app/server/answers/answer-page'
 import { attemptFor } from '@/app/server/attempt'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'

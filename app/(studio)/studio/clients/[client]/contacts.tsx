@@ -3,7 +3,7 @@ import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
 import type { ClientPage } from '@/db/clients/read-clients'
-import type { Attempt } from '@/db/house/attempts'
+import type { Attempt } from '@/lib/forms/read'
 import { endContact, invite } from '../actions'
 
 type Props = { readonly client: string; readonly contacts: ClientPage['contacts']; readonly attempt: Attempt }

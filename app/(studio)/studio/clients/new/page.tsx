@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
-import { studioPage } from '@/app/server/studio-page'
+import { attemptFor } from '@/app/server/attempt'
+import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { ClientForm } from '../client-form'
 
@@ -10,7 +11,7 @@ export default async function NewClient({ searchParams }: PageProps<'/studio/cli
 	return (
 		<StudioFrame {...frame} here="Clients">
 			<h1 className="text-4xl font-extrabold tracking-tight">Add a client</h1>
-			<ClientForm who={who} form={(await searchParams).form} saved={{}} />
+			<ClientForm attempt={await attemptFor(who, (await searchParams).form)} saved={{}} />
 		</StudioFrame>
 	)
 }

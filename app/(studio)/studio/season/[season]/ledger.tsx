@@ -1,6 +1,7 @@
-import { rowsAPage, type SeasonPage, type SeasonRow } from '@/db/seasons/season-page'
+import type { SeasonPage, SeasonRow } from '@/db/seasons/season-page'
 import { capital } from '@/lib/format/words'
 import { groups } from '@/lib/proposal/group'
+import { rowsAPage } from '@/lib/season/rows-a-page'
 import { Row } from './row'
 
 type Props = {

@@ -1,5 +1,5 @@
-import { answering } from '@/app/server/answering'
-import { stamp } from '@/app/server/clock'
+import { answering } from '@/app/server/answers/answering'
+import { stamp } from '@/app/server/start/clock'
 import { approve } from '@/db/proposals/answers/approve'
 import { approveForm } from '@/lib/forms/answer-form'
 import { choiceQuery, type Typed } from '@/lib/forms/read'

@@ -1,5 +1,5 @@
-import { answering } from '@/app/server/answering'
-import { stamp } from '@/app/server/clock'
+import { answering } from '@/app/server/answers/answering'
+import { stamp } from '@/app/server/start/clock'
 import { askForChange } from '@/db/proposals/answers/ask-for-change'
 import { changeForm } from '@/lib/forms/answer-form'
 

@@ -1,7 +1,8 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
+import { attemptFor } from '@/app/server/attempt'
 import { idIn } from '@/app/server/pages'
-import { studioPage } from '@/app/server/studio-page'
+import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { clientPage } from '@/db/clients/read-clients'
 import { ClientForm } from '../../client-form'
@@ -26,7 +27,7 @@ export default async function EditClient({ params, searchParams }: PageProps<'/s
 	return (
 		<StudioFrame {...frame} here="Clients">
 			<h1 className="text-4xl font-extrabold tracking-tight">{name}</h1>
-			<ClientForm who={who} form={(await searchParams).form} saved={saved} />
+			<ClientForm attempt={await attemptFor(who, (await searchParams).form)} saved={saved} />
 		</StudioFrame>
 	)
 }

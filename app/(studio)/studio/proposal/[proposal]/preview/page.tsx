@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
-import { stamp } from '@/app/server/clock'
 import { all, first, idIn, signedIn } from '@/app/server/pages'
+import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { OfferPage } from '@/app/ui/offer/offer-page'
 import { readDraft } from '@/db/proposals/draft'

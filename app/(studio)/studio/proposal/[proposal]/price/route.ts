@@ -1,6 +1,6 @@
-import { stamp } from '@/app/server/clock'
 import { json, jsonBody, refuse } from '@/app/server/respond'
-import { viewer } from '@/app/server/session'
+import { viewer } from '@/app/server/sign-in/session'
+import { stamp } from '@/app/server/start/clock'
 import { readDraft } from '@/db/proposals/draft'
 import { priceDraft } from '@/db/proposals/price-draft'
 import { priceBody } from '@/lib/forms/draft-form'

@@ -1,6 +1,6 @@
-import { stamp } from '@/app/server/clock'
 import { json, jsonBody, refuse } from '@/app/server/respond'
-import { viewer } from '@/app/server/session'
+import { viewer } from '@/app/server/sign-in/session'
+import { stamp } from '@/app/server/start/clock'
 import { readDraft, saveDraft } from '@/db/proposals/draft'
 import { draftText, saveBody } from '@/lib/forms/draft-form'
 import { read, under } from '@/lib/forms/read'

@@ -1,0 +1,71 @@
+import 'server-only'
+import { z } from 'zod'
+import type { Letter } from '@/app/documents/mail/letter'
+import {
+	approvalReceivedLetter,
+	approvedLetter,
+	changeLetter,
+	finish,
+	publishedLetter,
+	reminderLetter,
+	signInLetter,
+	skippedLetter,
+} from '@/app/documents/mail/letters'
+import type { Leased } from '@/db/outbox/lease'
+import { type Addressee, mailedProposal } from '@/db/outbox/mail-facts'
+import { keepToken } from '@/db/sign-in/token'
+import type { Viewer } from '@/lib/access/viewer'
+import type { PersonId } from '@/lib/units/id'
+import { idSchema } from '@/lib/units/schema'
+import { codeHash, linkHash, randomCode, randomToken } from '../sign-in/secrets'
+import { now } from '../start/clock'
+import { env } from '../start/env'
+
+const asked = z.object({ askHash: z.string(), to: z.string() })
+const reported = z.object({ proposal: idSchema<'proposal'>(), number: z.int() })
+
+const written = (studio: string) =>
+	`${studio} sent this because you are named as a contact. It needs no answer by mail, but one is read.`
+
+/** The link and the code exist from here on, and only in this mail: what is stored of them are hashes. */
+async function signIn(facts: unknown, person: PersonId, to: Addressee): Promise<Letter> {
+	const { askHash, to: path } = asked.parse(facts)
+	const token = randomToken()
+	const code = randomCode()
+	await keepToken(person, { linkHash: linkHash(token), codeHash: codeHash(code, askHash), askHash }, now())
+	const href = `${env().siteUrl}/sign-in/confirm?${new URLSearchParams({ token, callbackUrl: path })}`
+	return finish(
+		signInLetter(code),
+		to,
+		href,
+		'If you did not ask for this, ignore it: nothing happens unless the button is pressed.',
+	)
+}
+
+const letters = {
+	'proposal published': { make: publishedLetter, door: 'client' },
+	reminder: { make: reminderLetter, door: 'client' },
+	approved: { make: approvedLetter, door: 'client' },
+	'approval received': { make: approvalReceivedLetter, door: 'studio' },
+	'change asked for': { make: changeLetter, door: 'studio' },
+	skipped: { make: skippedLetter, door: 'studio' },
+} as const
+
+/** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, an older revision. */
+export async function compose(
+	system: Viewer,
+	{ message, person, facts }: Leased,
+	to: Addressee | undefined,
+): Promise<Letter | undefined> {
+	if (person === null || to === undefined) return undefined
+	if (message === 'sign-in link') return signIn(facts, person, to)
+	const { proposal, number } = reported.parse(facts)
+	const about = await mailedProposal(system, { proposal, number, person })
+	const isInvitation = message === 'proposal published' || message === 'reminder'
+	if (about === undefined || (isInvitation && about.isStale)) return undefined
+	const { make, door } = letters[message]
+	const { siteUrl } = env()
+	const href =
+		door === 'client' ? `${siteUrl}/proposal/${proposal}?for=${to.handle}` : `${siteUrl}/studio/proposal/${proposal}`
+	return finish(make(about), to, href, written(to.studio))
+}

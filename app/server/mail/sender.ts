@@ -1,0 +1,86 @@
+import 'server-only'
+import { letterText } from '@/app/documents/mail/letter'
+import { letterHtml } from '@/app/documents/mail/letter-html'
+import { type Leased, leaseMail, settleMail } from '@/db/outbox/lease'
+import { addressee } from '@/db/outbox/mail-facts'
+import { viewerOf } from '@/db/viewer'
+import type { Viewer } from '@/lib/access/viewer'
+import { stamp } from '../start/clock'
+import { log } from '../start/log'
+import { compose } from './compose'
+import { deliver } from './transport'
+
+const atOnce = 10
+
+async function sendOne(system: Viewer, leased: Leased): Promise<'sent' | 'dropped' | 'failed'> {
+	try {
+		const to = leased.person === null ? undefined : await addressee(system, leased.person)
+		const letter = await compose(system, leased, to)
+		if (letter === undefined || to === undefined) return 'dropped'
+		const { subject, studio } = letter
+		await deliver({
+			id: leased.id,
+			to,
+			from: studio,
+			subject,
+			text: letterText(letter),
+			html: await letterHtml(letter),
+		})
+		return 'sent'
+	} catch (error) {
+		log().error({
+			act: 'mail failed',
+			mail: leased.id,
+			message: leased.message,
+			tries: leased.tries,
+			error: error instanceof Error ? error.message : 'unknown',
+		})
+		return 'failed'
+	}
+}
+
+/** Sends what is due; each mail is leased, made, handed over and then ticked off. @returns how many were taken up */
+export async function sendDue(): Promise<number> {
+	const system = await viewerOf('system')
+	const due = await leaseMail(system, atOnce, stamp())
+	for (const leased of due) await settleMail(system, leased, await sendOne(system, leased), stamp())
+	return due.length
+}
+
+declare global {
+	/** One sender a process: what wakes it, whichever bundle asks. */
+	var doorsillWake: (() => void) | undefined
+}
+
+const pauseMs = 1500
+
+/** Resolves after a pause, or as soon as somebody calls `wakeSender`. */
+function pause(): Promise<void> {
+	return new Promise((resolve) => {
+		const timer = setTimeout(resolve, pauseMs)
+		globalThis.doorsillWake = () => {
+			clearTimeout(timer)
+			resolve()
+		}
+	})
+}
+
+async function keepSending(): Promise<never> {
+	for (;;) {
+		const taken = await sendDue().catch((error: unknown) => {
+			log().error({ act: 'sender failed', error: error instanceof Error ? error.message : 'unknown' })
+			return 0
+		})
+		if (taken === 0) await pause()
+	}
+}
+
+/** Starts the one sender of the process: round after round while there is mail, then a pause. */
+export function startSender(): void {
+	if (globalThis.doorsillWake !== undefined) return
+	globalThis.doorsillWake = () => undefined
+	void keepSending()
+}
+
+/** There is mail to send: now rather than at the next look. */
+export const wakeSender = (): void => globalThis.doorsillWake?.()
