@@ -3,7 +3,7 @@ import { type Hex, hex } from '../units/hex'
 
 const toOklch = converter('oklch')
 
-/** Grounds of the site, light and dusk, as `app/ui/tokens.css` has them. */
+/** Grounds of the site, light and dusk, as `app/ui/styles/tokens.css` has them. */
 export const grounds = { light: 'oklch(0.985 0.006 158)', dusk: 'oklch(0.2 0.014 165)' } as const
 type Theme = keyof typeof grounds
 

@@ -42,6 +42,9 @@ const agreement = z.discriminatedUnion('is', [
 	z.strictObject({ is: z.literal('fixed'), cents: amountField, containers: z.array(idField<'container'>()).max(60) }),
 ])
 
+/** By its key a client picks a palette or an extra: one key, one thing. */
+const keysDiffer = (of: readonly { readonly key: string }[]) => new Set(of.map((each) => each.key)).size === of.length
+
 /** The editor's text to a draft: every number, amount and date as it was typed. */
 export const draftForm = z.strictObject({
 	v: z.literal(1),
@@ -54,8 +57,8 @@ export const draftForm = z.strictObject({
 	containers: z
 		.array(z.strictObject({ id: idField<'container'>(), mayLeaveOut: z.boolean(), isNew: z.boolean() }))
 		.max(60),
-	options: z.array(option).max(4, 'Four palettes are the most.'),
-	extras: z.array(extra).max(20, 'Twenty extras are the most.'),
+	options: z.array(option).max(4, 'Four palettes are the most.').refine(keysDiffer, 'Open the proposal again.'),
+	extras: z.array(extra).max(20, 'Twenty extras are the most.').refine(keysDiffer, 'Open the proposal again.'),
 	agreement,
 })
 

@@ -4,6 +4,7 @@ import { list, quantity } from '../format/words'
 import { everything } from '../pricing/quote/choice'
 import { quote } from '../pricing/quote/quote'
 import type { Offer, OfferLine, OfferOption } from './offer'
+import { extraCents } from './offered-prices'
 
 /** One field that differs between two revisions, in the words that a client reads; null where there was nothing. */
 export type Change = { readonly of: string; readonly was: string | null; readonly is: string | null }
@@ -35,10 +36,12 @@ function optionFields(offer: Offer, option: OfferOption, money: MoneyFormat): Fi
 	]
 }
 
-function extraFields({ extras }: Offer): Field[] {
+function extraFields({ extras, options: [option] }: Offer, money: MoneyFormat): Field[] {
 	return extras.map(({ key, name, words, lines }) => {
 		const holds = lines.map((line) => `${line.name}, ${amount(line)}`).join('; ')
-		return { key: `extra ${key}`, of: `Extra “${name}”`, says: [name, words, holds].filter(Boolean).join(' · ') }
+		const adds = option && extraCents(option.prices, key)
+		const says = [name, words, holds, adds === undefined ? '' : money(adds)].filter(Boolean).join(' · ')
+		return { key: `extra ${key}`, of: `Extra “${name}”`, says }
 	})
 }
 
@@ -55,15 +58,25 @@ function fields(offer: Offer, money: MoneyFormat): Field[] {
 			says: `${words}${mayLeaveOut ? ', may be left out' : ''}`,
 		})),
 		...offer.options.flatMap((option) => optionFields(offer, option, money)),
-		...extraFields(offer),
+		...extraFields(offer, money),
 		{ key: 'cautions', of: 'Cautions', says: offer.cautions.join(' ') },
 	]
 }
 
+/** Fields by their keys; a material that stands in two lines of a pot is one field that says both. */
+function byKey(found: readonly Field[]): Map<string, Field> {
+	const all = new Map<string, Field>()
+	for (const field of found) {
+		const says = [all.get(field.key)?.says, field.says].filter((each) => each !== undefined).join(' and ')
+		all.set(field.key, { ...field, says })
+	}
+	return all
+}
+
 /** What changed from one revision to the next, field by field; what is the same in both is left out. */
 export function changes(before: Offer, after: Offer, money: MoneyFormat): Change[] {
-	const was = new Map(fields(before, money).map((field) => [field.key, field]))
-	const is = new Map(fields(after, money).map((field) => [field.key, field]))
+	const was = byKey(fields(before, money))
+	const is = byKey(fields(after, money))
 	return [...new Set([...was.keys(), ...is.keys()])]
 		.map((key) => ({
 			of: is.get(key)?.of ?? was.get(key)?.of ?? key,

@@ -40,10 +40,15 @@ function inWords(card: Card, { studio }: Facts): string {
 
 const strip = ({ rates: _, ...inputs }: JobInputs & { rates: unknown }): JobInputs => inputs
 
-function materialsIn(draft: Draft, { materials }: Facts): Material[] {
+const extrasAt = ({ extras }: Draft, cards: readonly Card[]) =>
+	extras.filter(({ place }) => cards.some((card) => card.place === place))
+
+/** Of what is offered: a pot that the draft no longer has is passed over. */
+function materialsIn(draft: Draft, cards: readonly Card[], { materials }: Facts): Material[] {
+	const pots = draft.options.flatMap((option) => option.pots)
 	const lines = [
-		...draft.options.flatMap(({ pots }) => pots.flatMap((pot) => pot.lines)),
-		...draft.extras.flatMap((extra) => extra.lines),
+		...pots.filter(({ container }) => cards.some(({ id }) => id === container)).flatMap((pot) => pot.lines),
+		...extrasAt(draft, cards).flatMap((extra) => extra.lines),
 	]
 	return [...new Set(lines.map(({ material }) => material))].map((id) => materials.get(id)).filter(isSome)
 }
@@ -99,10 +104,14 @@ export function makeOffer(draft: Draft, facts: Facts, money: MoneyFormat, number
 			mayLeaveOut: mayLeaveOut(draft, card.id),
 		})),
 		options: priced.map(({ option }) => option),
-		extras: draft.extras
-			.filter(({ place }) => cards.some((card) => card.place === place))
-			.map(({ key, name, words, place, lines }) => ({ key, name, words, place, lines: offerLines(lines, facts) })),
-		cautions: cautions(materialsIn(draft, facts), cards),
+		extras: extrasAt(draft, cards).map(({ key, name, words, place, lines }) => ({
+			key,
+			name,
+			words,
+			place,
+			lines: offerLines(lines, facts),
+		})),
+		cautions: cautions(materialsIn(draft, cards, facts), cards),
 	}
 	return { offer, inputs: priced.map(({ option, job }) => ({ key: option.key, job })) }
 }

@@ -5,6 +5,7 @@ import type { ContainerId } from '../units/id'
 import { take, type Wanted } from './answer'
 import { type Change, changes } from './changes'
 import type { Offer, OfferOption } from './offer'
+import { extraCents } from './offered-prices'
 import { type PriceView, priceView } from './price-view'
 import { type Layer, layers } from './summary'
 
@@ -79,8 +80,8 @@ function extraViews(offer: Offer, option: OfferOption | undefined, added: readon
 	const list = option?.prices ?? offer.options[0]?.prices
 	const money = moneyFormat(list?.currency ?? 'USD')
 	return offer.extras.map(({ key, name, words }) => {
-		const part = list?.parts.find((each) => each.is === 'extra' && each.extra === key)
-		return { key, name, words, price: part === undefined ? '' : money(part.cents), isAdded: added.includes(key) }
+		const amount = list && extraCents(list, key)
+		return { key, name, words, price: amount === undefined ? '' : money(amount), isAdded: added.includes(key) }
 	})
 }
 

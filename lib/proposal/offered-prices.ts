@@ -40,3 +40,7 @@ export const offeredPrices: z.ZodType<PriceList> = z.strictObject({
 	depositPercent: z.number(),
 	isUnderAgreement: z.boolean(),
 })
+
+/** What an extra adds before tax; undefined when the list does not offer it. */
+export const extraCents = ({ parts }: PriceList, key: string) =>
+	parts.find((each) => each.is === 'extra' && each.extra === key)?.cents
