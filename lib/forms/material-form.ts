@@ -1,23 +1,32 @@
 import { z } from 'zod'
+import { mostCents } from '../proposal/draft'
 import * as material from '../recipe/material'
 import { decimalField, emptyOr, hexField, idField, moneyField, onceField, text, tick } from './fields'
 
+/** Beyond this the sum of a large job could no longer be counted in whole cents. */
+const mostCentsAPiece = 1_000_000
+
 /** A material and the pack that it is bought in. */
-export const materialForm = z.strictObject({
-	once: onceField,
-	material: emptyOr(idField<'material'>()),
-	name: text(80, { min: 1 }),
-	kind: z.enum(material.kinds),
-	piece: z.enum(material.pieces),
-	role: z.enum(material.roles),
-	unit: z.enum(material.units),
-	piecesPerUnit: decimalField(0.001, 10_000),
-	hex: hexField,
-	isPoisonousToPeople: tick,
-	isPoisonousToPets: tick,
-	hasSmallParts: tick,
-	supplier: text(80, { min: 1 }),
-	size: decimalField(0.001, 100_000),
-	price: moneyField,
-	freightPercent: decimalField(0, 100),
-})
+export const materialForm = z
+	.strictObject({
+		once: onceField,
+		material: emptyOr(idField<'material'>()),
+		name: text(80, { min: 1 }),
+		kind: z.enum(material.kinds),
+		piece: z.enum(material.pieces),
+		role: z.enum(material.roles),
+		unit: z.enum(material.units),
+		piecesPerUnit: decimalField(0.001, 10_000),
+		hex: hexField,
+		isPoisonousToPeople: tick,
+		isPoisonousToPets: tick,
+		hasSmallParts: tick,
+		supplier: text(80, { min: 1 }),
+		size: decimalField(0.001, 100_000),
+		price: moneyField.refine((cents) => cents <= mostCents, 'Give an amount of at most 100000.00.'),
+		freightPercent: decimalField(0, 100),
+	})
+	.refine(({ price, size }) => price <= size * mostCentsAPiece, {
+		message: 'One of these would cost more than 10,000.00: look at the price and at how many are in the pack.',
+		path: ['price'],
+	})

@@ -51,7 +51,7 @@ const letters = {
 	skipped: { make: skippedLetter, door: 'studio' },
 } as const
 
-/** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, an older revision. */
+/** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is out of date. */
 export async function compose(
 	system: Viewer,
 	{ message, person, facts }: Leased,
@@ -62,7 +62,7 @@ export async function compose(
 	const { proposal, number } = reported.parse(facts)
 	const about = await mailedProposal(system, { proposal, number, person })
 	const isInvitation = message === 'proposal published' || message === 'reminder'
-	if (about === undefined || (isInvitation && about.isStale)) return undefined
+	if (about === undefined || (isInvitation && (about.isStale || about.answer !== undefined))) return undefined
 	const { make, door } = letters[message]
 	const { siteUrl } = env()
 	const href =

@@ -2,6 +2,7 @@ import 'server-only'
 import { sweepAttempts } from '@/db/house/attempts'
 import { backUp } from '@/db/house/backup'
 import { noteLapses } from '@/db/house/lapse'
+import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepSignIn } from '@/db/sign-in/session'
 import { viewerOf } from '@/db/viewer'
 import { now, stamp } from './clock'
@@ -15,6 +16,7 @@ async function keepHouse(): Promise<void> {
 	const lapsed = await noteLapses(system, stamp())
 	await sweepSignIn(now())
 	await sweepAttempts(system, stamp())
+	await sweepOnce(system, stamp())
 	const backup = now().getUTCHours() === backupHourUtc ? await backUp(system, stamp()) : undefined
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }

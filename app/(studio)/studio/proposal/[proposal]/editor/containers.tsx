@@ -4,10 +4,17 @@ import { Tick } from './box'
 import type { Known } from './known'
 
 type Chosen = DraftText['containers']
-type Props = { readonly value: Chosen; readonly onChange: (next: Chosen) => void; readonly known: Known }
+type Props = {
+	readonly value: Chosen
+	readonly onChange: (next: Chosen) => void
+	readonly known: Known
+	/** Those that a fixed season price pays for; null without one. */
+	readonly covered: readonly string[] | null
+	readonly onCover: (next: string[]) => void
+}
 
 /** Which containers, place by place; each may be new this season, and may be left out by the client. */
-export function Containers({ value, onChange, known }: Props) {
+export function Containers({ value, onChange, known, covered, onCover }: Props) {
 	return (
 		<fieldset className="mt-6">
 			<legend className="text-lg font-bold">Containers</legend>
@@ -17,7 +24,14 @@ export function Containers({ value, onChange, known }: Props) {
 					{known.containers
 						.filter(({ place }) => place === id)
 						.map((container) => (
-							<ContainerRow key={container.id} container={container} value={value} onChange={onChange} />
+							<ContainerRow
+								key={container.id}
+								container={container}
+								value={value}
+								onChange={onChange}
+								covered={covered}
+								onCover={onCover}
+							/>
 						))}
 				</div>
 			))}
@@ -29,6 +43,8 @@ function ContainerRow({
 	container: { id, name },
 	value,
 	onChange,
+	covered,
+	onCover,
 }: Omit<Props, 'known'> & { readonly container: Known['containers'][number] }) {
 	const chosen = value.find((each) => each.id === id)
 	const take = (isTaken: boolean) =>
@@ -48,6 +64,13 @@ function ContainerRow({
 						isTicked={chosen.mayLeaveOut}
 						onChange={(mayLeaveOut) => change({ mayLeaveOut })}
 					/>
+					{covered && (
+						<Tick
+							label="paid by the agreement"
+							isTicked={covered.includes(id)}
+							onChange={(isPaid) => onCover(isPaid ? [...covered, id] : covered.filter((each) => each !== id))}
+						/>
+					)}
 				</>
 			)}
 		</div>

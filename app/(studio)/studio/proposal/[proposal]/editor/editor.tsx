@@ -29,7 +29,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 	const [draft, setDraft] = useState(saved)
 	const { version, saving, save, setVersion, setSaving } = useSaving(`${base}/save`, first)
 	const priced = usePriced(`${base}/price`, draft)
-	const { options } = draft
+	const { options, agreement } = draft
 	const chosen = useMemo(
 		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
 		[known.containers, draft.containers],
@@ -60,6 +60,10 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					value={draft.containers}
 					onChange={(containers) => change({ ...draft, containers })}
 					known={known}
+					covered={agreement.is === 'fixed' ? agreement.containers : null}
+					onCover={(containers) =>
+						agreement.is === 'fixed' && change({ ...draft, agreement: { ...agreement, containers } })
+					}
 				/>
 				{options.map((option, index) => (
 					<OptionFields
@@ -75,7 +79,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						known={known}
 						number={index + 1}
 						containers={chosen}
-						hasSupplement={draft.agreement.is === 'fixed'}
+						hasSupplement={agreement.is === 'fixed'}
 					/>
 				))}
 				{options.length < most && (
