@@ -21,10 +21,12 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await expect(page.getByRole('heading', { level: 1, name: 'Copper at the bakery door' })).toBeVisible()
 	await page.getByRole('checkbox', { name: /Two strings of warm lights/ }).check()
 	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toBeVisible()
-	const total = await page
-		.getByRole('row', { name: /^Total/ })
-		.getByRole('cell')
-		.innerText()
+	const total = String(
+		await page
+			.getByRole('row', { name: /^Total/ })
+			.getByRole('cell')
+			.textContent(),
+	)
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Check before you approve' })).toBeVisible()
@@ -34,10 +36,12 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
-	const reference = await page
-		.getByText(/^Reference/)
-		.locator('b')
-		.innerText()
+	const reference = String(
+		await page
+			.getByText(/^Reference/)
+			.locator('b')
+			.textContent(),
+	)
 	const receipt = await mailbox.next(bakeryApprover.address, /^Approved/)
 	expect(receipt.text).toContain(reference)
 	expect(receipt.text).toContain(total)

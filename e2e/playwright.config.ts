@@ -31,5 +31,6 @@ export default defineConfig({
 		locale: 'en-US',
 		timezoneId: 'America/New_York',
 		trace: 'retain-on-failure',
+		actionTimeout: 10_000,
 	},
 })

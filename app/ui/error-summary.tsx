@@ -1,13 +1,22 @@
+'use client'
+import { useEffect, useRef } from 'react'
 import type { FieldErrors } from '@/lib/forms/read'
 
-/** What is wrong with a form, at its top, each a link to its box. */
+/** What is wrong with a form, at its top and in the title, each a link to its box; it takes the focus. */
 export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
+	const summary = useRef<HTMLElement>(null)
 	const all = Object.entries(errors)
-	if (all.length === 0) return null
+	const count = all.length
+	useEffect(() => {
+		if (count === 0) return
+		summary.current?.focus()
+		if (!document.title.startsWith('Error: ')) document.title = `Error: ${document.title}`
+	}, [count])
+	if (count === 0) return null
 	return (
-		<section className="said wrong mt-6" role="alert" tabIndex={-1} aria-labelledby="error-summary">
+		<section ref={summary} className="said wrong mt-6" role="alert" tabIndex={-1} aria-labelledby="error-summary">
 			<h2 id="error-summary" className="text-lg">
-				{all.length === 1 ? 'One thing needs another look' : `${all.length} things need another look`}
+				{count === 1 ? 'One thing needs another look' : `${count} things need another look`}
 			</h2>
 			<ul className="mt-2">
 				{all.map(([name, says]) => (

@@ -7,7 +7,7 @@ const drawings: Record<State['is'], { d: string }> = {
 	'change asked for': { d: 'M12.5 8A4.5 4.5 0 1 1 9 3.6M9 1.5v2.4l2.3.6' },
 	approved: { d: 'M3 8.5 6.5 12 13 4.5' },
 	installed: { d: 'M3 5.5h10L11.8 13H4.2zM8 5.5V2M8 4 5.5 2.5M8 4l2.5-1.5' },
-	skipped: { d: 'M3 8h4M9 8h4M8 4v8' },
+	skipped: { d: 'M2.5 11.5c1.5-6 7.5-7.5 10.5-1.5M13.5 6v4.5H9' },
 	cancelled: { d: 'm4 4 8 8M12 4l-8 8' },
 	withdrawn: { d: 'M13 8H3m4-4L3 8l4 4' },
 	lapsed: { d: `${ring}M8 5v3.2l2 1.3` },

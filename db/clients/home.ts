@@ -4,7 +4,8 @@ import { type State, stateOf } from '@/lib/proposal/state'
 import { type Cents, cents } from '@/lib/units/cents'
 import { type Day, dayOf } from '@/lib/units/day'
 import type { ClientId, ProposalId } from '@/lib/units/id'
-import { read } from '../open'
+import { type Reading, read } from '../open'
+import { offerIn, revisionOf } from '../proposals/documents'
 import { client, place, proposal, season, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied, visibleTo } from '../viewer'
@@ -43,6 +44,16 @@ export type Home = {
 	readonly lines: readonly HomeLine[]
 }
 
+/** The days that were offered; the season's own once the client's words are erased. */
+function windowOf(
+	db: Reading,
+	{ id, revisionNumber }: typeof proposal.$inferSelect,
+	{ windowFrom: from, windowTo: to }: typeof season.$inferSelect,
+): HomeLine['window'] {
+	const standing = revisionOf(db, id, revisionNumber)
+	return (standing && offerIn(db, standing)?.window) ?? { from, to }
+}
+
 /** What stands behind one client's door: every season that was ever published to them, the newest first. */
 export async function readHome(viewer: Viewer, of: ClientId, { at }: Pick<Stamp, 'at'>): Promise<Home | undefined> {
 	if (viewer.is !== 'contact' || denied(viewer, 'see the client', of) !== null) return undefined
@@ -74,7 +85,7 @@ export async function readHome(viewer: Viewer, of: ClientId, { at }: Pick<Stamp,
 			season: { quarter: when.quarter, year: when.year },
 			state: stateOf(row.state, row.revisionHash, row.answerBy, today).is,
 			answerBy: row.answerBy,
-			window: { from: when.windowFrom, to: when.windowTo },
+			window: windowOf(db, row, when),
 			palette: row.palette,
 			paletteHexes: row.paletteHexes,
 			valueCents: row.valueCents === null ? null : cents(row.valueCents),

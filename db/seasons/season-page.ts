@@ -65,6 +65,13 @@ const groupOrder = (today: Day) => {
 	return sql`CASE ${shownState(today)} ${sql.join(cases, sql` `)} END`
 }
 
+/** Within a group: the nearest day to answer by; a wish before a draft; the newest answer. */
+const within = (today: Day) => [
+	sql`CASE WHEN ${shownState(today)} = 'waiting for an answer' THEN ${proposal.answerBy} END`,
+	sql`CASE WHEN ${proposal.state} = 'change asked for' THEN 0 ELSE 1 END`,
+	desc(proposal.answeredAt),
+]
+
 function totalsOf(db: Reading, of: SeasonId, today: Day): Total[] {
 	const state = shownState(today)
 	return db
@@ -105,7 +112,7 @@ function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[
 		.leftJoin(answer, and(eq(answer.revisionHash, proposal.revisionHash), eq(proposal.state, 'change asked for')))
 		.leftJoin(sealedText, eq(sealedText.hash, answer.wordsHash))
 		.where(eq(proposal.seasonId, of))
-		.orderBy(groupOrder(today), asc(proposal.answerBy), desc(proposal.answeredAt), asc(client.name), asc(proposal.id))
+		.orderBy(groupOrder(today), ...within(today), asc(client.name), asc(proposal.id))
 		.limit(rowsAPage)
 		.offset((page - 1) * rowsAPage)
 		.all()

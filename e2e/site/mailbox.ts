@@ -3,11 +3,14 @@ import { type ParsedMail, simpleParser } from 'mailparser'
 import { SMTPServer } from 'smtp-server'
 
 export type Mail = {
+	readonly from: string
 	readonly to: string
 	readonly subject: string
 	readonly text: string
 	readonly html: string
 	readonly id: string
+	readonly autoSubmitted: string
+	readonly attachments: number
 }
 
 export type Mailbox = {
@@ -20,8 +23,17 @@ export type Mailbox = {
 
 function plain(parsed: ParsedMail): Mail {
 	const to = [parsed.to ?? []].flat().flatMap(({ value }) => value)
-	const { subject, text, html, messageId } = parsed
-	return { to: to[0]?.address ?? '', subject: subject ?? '', text: text ?? '', html: html || '', id: messageId ?? '' }
+	const { from, subject, text, html, messageId, headers, attachments } = parsed
+	return {
+		from: from?.value[0]?.name ?? '',
+		to: to[0]?.address ?? '',
+		subject: subject ?? '',
+		text: text ?? '',
+		html: html || '',
+		id: messageId ?? '',
+		autoSubmitted: String(headers.get('auto-submitted')),
+		attachments: attachments.length,
+	}
 }
 
 const patienceMs = 20_000
@@ -42,6 +54,8 @@ export async function openMailbox(): Promise<Mailbox> {
 			)
 		},
 	})
+	// A story that ends stops its site in the middle of a mail, which the server would throw.
+	server.on('error', () => undefined)
 	await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
 	const address: AddressInfo | string | null = server.server.address()
 	if (address === null || typeof address === 'string') throw new Error('The mail server has no port.')
@@ -63,6 +77,13 @@ export async function openMailbox(): Promise<Mailbox> {
 		next,
 		close: () => new Promise((resolve) => server.close(() => resolve())),
 	}
+}
+
+/** The eight digits of a mail with a code, as they are to be typed. */
+export function codeIn({ text }: Mail): string {
+	const [code] = text.match(/\b\d{4} \d{4}\b/) ?? []
+	if (code === undefined) throw new Error(`No code in: ${text}`)
+	return code
 }
 
 /** The first link of a mail. */

@@ -30,7 +30,7 @@ export function freePort(): Promise<number> {
 }
 
 async function untilUp(url: string, server: ChildProcess, said: () => string): Promise<void> {
-	for (let tries = 0; tries < 200; tries += 1) {
+	for (let tries = 0; tries < 300; tries += 1) {
 		if (server.exitCode !== null) throw new Error(`The site did not start: ${said()}`)
 		const isUp = await fetch(`${url}/sign-in`).then(
 			({ status }) => status === 200,
@@ -42,20 +42,17 @@ async function untilUp(url: string, server: ChildProcess, said: () => string): P
 	throw new Error(`The site did not answer: ${said()}`)
 }
 
-/** The built site on a port and a copy of the seeded studio of its own. */
-export async function startSite(smtpUrl: string, from: string = template): Promise<Site> {
-	const folder = mkdtempSync(join(tmpdir(), 'doorsill-story-'))
-	cpSync(from, folder, { recursive: true })
+type Running = {
+	readonly url: string
+	readonly folder: string
+	readonly said: () => string
+	readonly stop: () => Promise<void>
+}
+
+/** The built site on a port of its own, over `folder`, which goes when it stops. */
+async function run(folder: string, smtpUrl: string, env: Readonly<Record<string, string>>): Promise<Running> {
 	const port = await freePort()
 	const url = `http://127.0.0.1:${port}`
-	const env = {
-		DEMO: '1',
-		DATA_DIR: folder,
-		SITE_URL: url,
-		SMTP_URL: smtpUrl,
-		LOG_FILE: join(folder, 'site.log'),
-		TRUSTED_HOPS: '1',
-	}
 	const next = join('node_modules', 'next', 'dist', 'bin', 'next')
 	const server = spawn(process.execPath, [next, 'start', '-H', '127.0.0.1', '-p', String(port)], {
 		cwd: root,
@@ -64,15 +61,20 @@ export async function startSite(smtpUrl: string, from: string = template): Promi
 			NODE_ENV: 'production',
 			NEXT_TELEMETRY_DISABLED: '1',
 			NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: actionKey(),
+			DATA_DIR: folder,
+			SITE_URL: url,
+			SMTP_URL: smtpUrl,
+			LOG_FILE: join(folder, 'site.log'),
+			TRUSTED_HOPS: '1',
 			...env,
 		},
 	})
 	let said = ''
-	server.stderr.on('data', (chunk: Buffer) => {
-		said += chunk.toString()
-	})
+	for (const stream of [server.stdout, server.stderr])
+		stream.on('data', (chunk: Buffer) => {
+			said += chunk.toString()
+		})
 	await untilUp(url, server, () => said)
-	const cast: Seeded = JSON.parse(readFileSync(join(folder, 'cast.json'), 'utf8'))
 	const stop = async () => {
 		if (server.exitCode === null) {
 			const gone = new Promise((resolve) => server.once('exit', resolve))
@@ -81,5 +83,26 @@ export async function startSite(smtpUrl: string, from: string = template): Promi
 		}
 		rmSync(folder, { recursive: true, force: true })
 	}
+	return { url, folder, said: () => said, stop }
+}
+
+const ownFolder = () => mkdtempSync(join(tmpdir(), 'doorsill-story-'))
+
+/** The site over a copy of the seeded studio. */
+export async function startSite(smtpUrl: string, from: string = template): Promise<Site> {
+	const folder = ownFolder()
+	cpSync(from, folder, { recursive: true })
+	const { url, stop } = await run(folder, smtpUrl, { DEMO: '1' })
+	const cast: Seeded = JSON.parse(readFileSync(join(folder, 'cast.json'), 'utf8'))
 	return { url, folder, cast, stop }
+}
+
+export type EmptySite = { readonly url: string; readonly setUpLink: string; readonly stop: () => Promise<void> }
+
+/** The site over an empty folder, as whoever starts it for the first time has it; the link stands on its console. */
+export async function startEmptySite(smtpUrl: string): Promise<EmptySite> {
+	const { url, said, stop } = await run(ownFolder(), smtpUrl, { DEMO: '' })
+	const [setUpLink] = said().match(/http:\/\/127\.0\.0\.1:\d+\/set-up\?\S+/) ?? []
+	if (setUpLink === undefined) throw new Error(`No set-up link on the console: ${said()}`)
+	return { url, setUpLink, stop }
 }

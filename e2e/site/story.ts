@@ -1,8 +1,9 @@
 import { type BrowserContext, type BrowserContextOptions, test as base, expect, type Page } from '@playwright/test'
 import type { Seeded } from '@/demo/seed'
 import { type Mailbox, openMailbox } from './mailbox'
-import { type Site, startSite } from './server'
+import { type EmptySite, type Site, startEmptySite, startSite } from './server'
 import { sessionFor } from './session'
+import { watch } from './watch'
 
 export const phone: BrowserContextOptions = {
 	viewport: { width: 390, height: 844 },
@@ -12,36 +13,40 @@ export const phone: BrowserContextOptions = {
 }
 export const laptop: BrowserContextOptions = { viewport: { width: 1440, height: 900 } }
 
-type Key = keyof Seeded['people']
+export type Key = keyof Seeded['people']
+export type Visit = (options?: BrowserContextOptions) => Promise<Page>
+export type As = (person: Key, options?: BrowserContextOptions) => Promise<Page>
 type Story = {
 	readonly mailbox: Mailbox
 	readonly site: Site
 	readonly cast: Seeded
+	/** A studio that nobody has set up yet. */
+	readonly emptySite: EmptySite
 	/** A browser of one's own, at the site, with nobody signed in. */
-	readonly visit: (options?: BrowserContextOptions) => Promise<Page>
+	readonly visit: Visit
 	/** A browser in which one of the cast is signed in. */
-	readonly as: (person: Key, options?: BrowserContextOptions) => Promise<Page>
+	readonly as: As
+	/** What went wrong in any page without a word to anybody; a story takes out what it expects. */
+	readonly wrong: string[]
+	/** Opens a watched browser at an address; closed when the story ends. */
+	readonly browse: (baseURL: string, options: BrowserContextOptions) => Promise<Page>
 }
 
-/** What went wrong in a page without a word to anybody: script errors, refusals of the policy, failed requests of ours. */
-function watch(page: Page, wrong: string[]): void {
-	page.on('pageerror', (error) => wrong.push(`script error: ${error.message}`))
-	page.on('console', (message) => {
-		if (message.type() === 'error' && !/status of (404|403|409|422|401|303)/.test(message.text()))
-			wrong.push(`console: ${message.text()}`)
-	})
-}
-
-export const test = base.extend<Story & { readonly open: BrowserContext[]; readonly wrong: string[] }>({
-	open: async ({ browserName: _ }, use) => {
-		const contexts: BrowserContext[] = []
-		await use(contexts)
-		await Promise.all(contexts.map((context) => context.close()))
-	},
+export const test = base.extend<Story>({
 	wrong: async ({ browserName: _ }, use) => {
 		const found: string[] = []
 		await use(found)
 		expect(found).toEqual([])
+	},
+	browse: async ({ browser, wrong }, use) => {
+		const open: BrowserContext[] = []
+		await use(async (baseURL, options) => {
+			const context = await browser.newContext({ ...options, baseURL })
+			open.push(context)
+			await watch(context, wrong)
+			return context.newPage()
+		})
+		await Promise.all(open.map((context) => context.close()))
 	},
 	mailbox: async ({ browserName: _ }, use) => {
 		const mailbox = await openMailbox()
@@ -53,17 +58,16 @@ export const test = base.extend<Story & { readonly open: BrowserContext[]; reado
 		await use(site)
 		await site.stop()
 	},
+	emptySite: async ({ mailbox }, use) => {
+		const site = await startEmptySite(mailbox.url)
+		await use(site)
+		await site.stop()
+	},
 	cast: async ({ site }, use) => {
 		await use(site.cast)
 	},
-	visit: async ({ browser, site, open, wrong }, use) => {
-		await use(async (options = laptop) => {
-			const context = await browser.newContext({ ...options, baseURL: site.url })
-			open.push(context)
-			const page = await context.newPage()
-			watch(page, wrong)
-			return page
-		})
+	visit: async ({ site, browse }, use) => {
+		await use((options = laptop) => browse(site.url, options))
 	},
 	as: async ({ visit, site, cast }, use) => {
 		await use(async (person, options) => {

@@ -78,10 +78,11 @@ function closedBecause(state: State): Refusal | null {
 const answers = { approve: 'approved', 'ask for a change': 'change asked for', skip: 'skipped' } as const
 
 function answer(state: State, command: AnswerCommand): Decision {
-	if (state.is === 'drafting') return refuse('not published yet')
-	if (state.revision !== command.revision) return refuse('a newer revision stands')
 	const closed = closedBecause(state)
-	return closed === null ? to(answers[command.do]) : refuse(closed)
+	if (closed !== null) return refuse(closed)
+	return 'revision' in state && state.revision === command.revision
+		? to(answers[command.do])
+		: refuse('a newer revision stands')
 }
 
 /** A settled yes has to be reopened before anything new is published. */

@@ -1,8 +1,10 @@
 import type { Metadata } from 'next'
+import { attemptFor } from '@/app/server/attempt'
 import { viewer } from '@/app/server/sign-in/session'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { PublicFrame } from '@/app/ui/public-frame'
+import { one } from '@/app/ui/settings-fields'
 import { addressOfHandle } from '@/db/sign-in/ask'
 import { studioName } from '@/db/studio/studio'
 import { masked } from '@/lib/format/address'
@@ -10,12 +12,12 @@ import { localPath } from '@/lib/forms/local-path'
 
 export const metadata: Metadata = { title: 'Sign in' }
 
-const wrong = 'Give a mail address such as name@example.com.'
-
 export default async function SignIn({ searchParams }: PageProps<'/sign-in'>) {
-	const { to, for: handle, wrong: isWrong } = await searchParams
+	const { to, for: handle, form } = await searchParams
+	const who = await viewer()
+	const { typed, errors } = await attemptFor(who, form)
 	const known = typeof handle === 'string' ? await addressOfHandle(handle) : undefined
-	const studio = (await studioName(await viewer())) ?? 'Doorsill'
+	const studio = (await studioName(who)) ?? 'Doorsill'
 	return (
 		<PublicFrame studio={studio}>
 			<h1 className="text-4xl">{known ? 'Open your door' : 'Sign in'}</h1>
@@ -24,7 +26,7 @@ export default async function SignIn({ searchParams }: PageProps<'/sign-in'>) {
 					? `We send a link and a code to ${masked(known)}. No password.`
 					: 'Give the address that the studio writes to. We send it a link and a code; there is no password.'}
 			</p>
-			{isWrong !== undefined && <ErrorSummary errors={{ address: wrong }} />}
+			<ErrorSummary errors={errors} />
 			<form method="post" action="/sign-in/ask" noValidate>
 				<input type="hidden" name="to" value={localPath(typeof to === 'string' ? to : undefined)} />
 				{known ? (
@@ -36,7 +38,8 @@ export default async function SignIn({ searchParams }: PageProps<'/sign-in'>) {
 						type="email"
 						autoComplete="email"
 						inputMode="email"
-						error={isWrong === undefined ? undefined : wrong}
+						value={one(typed, 'address')}
+						error={errors.address}
 					/>
 				)}
 				<button type="submit" className="act first mt-6">

@@ -7,9 +7,9 @@ type Props = { readonly view: OfferView; readonly path: string; readonly may: 'a
 export function AnswerBar({ view, path, may }: Props) {
 	const { onWall, options, price, goesIn } = view
 	return (
-		<section aria-label="Your answer" className="no-print sticky bottom-0 z-10 border-t border-edge bg-ground">
+		<section aria-label="Your answer" className="answer-bar no-print border-t border-edge bg-ground">
 			<div className="mx-auto flex max-w-5xl flex-wrap items-center justify-between gap-x-6 gap-y-2 px-5 py-3 sm:px-8">
-				<p className="leading-tight">
+				<p className="leading-tight" aria-live="polite">
 					<b className="block">{onWall?.name ?? `${numberWord(options.length)} palettes to choose from`}</b>
 					<span className="text-sm text-soft tabular-nums">
 						{price ? `${price.total} · ` : ''}goes in {goesIn}

@@ -2,7 +2,7 @@
 import { useRouter } from 'next/navigation'
 import { type ReactNode, useEffect, useRef, useState, useTransition } from 'react'
 
-type Props = { readonly action: string; readonly isOpen: boolean; readonly children: ReactNode }
+type Props = { readonly action: string; readonly children: ReactNode }
 
 const addressOf = (form: HTMLFormElement) => {
 	const query = new URLSearchParams()
@@ -11,7 +11,7 @@ const addressOf = (form: HTMLFormElement) => {
 }
 
 /** A plain form that fetches the page with the new total; with scripts it does so at each tick, without a button. */
-export function ChoiceForm({ action, isOpen, children }: Props) {
+export function ChoiceForm({ action, children }: Props) {
 	const router = useRouter()
 	const form = useRef<HTMLFormElement>(null)
 	const [hasScripts, setHasScripts] = useState(false)
@@ -24,7 +24,7 @@ export function ChoiceForm({ action, isOpen, children }: Props) {
 	return (
 		<form id="choice" ref={form} method="get" action={action} onChange={update} aria-busy={isPending}>
 			{children}
-			{isOpen && !hasScripts && (
+			{!hasScripts && (
 				<button type="submit" className="act mt-5">
 					Update the total
 				</button>

@@ -14,7 +14,9 @@ export function Hero({ view }: { readonly view: OfferView }) {
 	const shown = onWall === undefined ? options : [onWall]
 	const said = shown.map((option) => `${option.name}: ${colours(option)}`).join('; ')
 	return (
-		<div className="relative flex min-h-[19rem] items-end justify-center overflow-hidden px-4 pt-10 pb-9 sm:min-h-[26rem] sm:pb-14">
+		<div
+			className={`relative flex min-h-[19rem] items-end justify-center overflow-hidden px-4 pt-10 pb-9 sm:min-h-[26rem] sm:pb-14 ${options.length > 1 ? 'the-wall' : ''}`}
+		>
 			<Wall
 				kind={place.wall.kind}
 				hex={place.wall.hex}

@@ -38,32 +38,37 @@ export function OfferPage({ view, path, may, isOpen, told }: Props) {
 	return (
 		<article data-tint={tint}>
 			{tint && <link rel="stylesheet" href={`/tint/${tint}.css`} precedence="tint" />}
-			<Hero view={view} />
-			<div className="band pb-8">
-				<div className="mx-auto max-w-5xl px-5 pt-1 sm:px-8">
-					{told}
-					<h1 className="mt-8 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
-					<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
-						<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
-						<Fact label="Answer by" value={answerBy} />
-						<Fact label="Goes in" value={goesIn} />
-					</dl>
+			<div>
+				<Hero view={view} />
+				<div className="band pb-8">
+					<div className="mx-auto max-w-5xl px-5 pt-1 sm:px-8">
+						{told}
+						<h1 className="mt-8 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
+						<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
+							<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
+							<Fact label="Answer by" value={answerBy} />
+							<Fact label="Goes in" value={goesIn} />
+						</dl>
+					</div>
+				</div>
+				<div className="mx-auto max-w-5xl px-5 sm:px-8">
+					<Changes changes={view.changes} />
+					<div className="letter mt-9 max-w-2xl whitespace-pre-line">{offer.letter}</div>
+					<p className="mt-4 text-soft">
+						{offer.signedBy}, {offer.studio}
+					</p>
+					<Palettes view={view} isOpen={isOpen} hrefOf={hrefFor(view, path)} />
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">
-				<Changes changes={view.changes} />
-				<div className="letter mt-9 max-w-2xl whitespace-pre-line">{offer.letter}</div>
-				<p className="mt-4 text-soft">
-					{offer.signedBy}, {offer.studio}
-				</p>
-				<Palettes view={view} hrefOf={hrefFor(view, path)} />
 				<Pots view={view} />
 				<Yours view={view} path={path} isOpen={isOpen && may !== 'look'} />
 				<Price price={view.price} />
 				<Cautions cautions={offer.cautions} />
-				{isOpen && may === 'answer' && (
+				{isOpen && may !== 'look' && (
 					<p className="mt-14">
-						Not this season? <a href={`${path}/skip`}>Skip this season</a>
+						Not this season?{' '}
+						{may === 'answer' ? <a href={`${path}/skip`}>Skip this season</a> : <span>Skip this season</span>}
 					</p>
 				)}
 			</div>

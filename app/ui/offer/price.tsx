@@ -19,7 +19,7 @@ export function Price({ price }: { readonly price: PriceView | undefined }) {
 						</tr>
 					))}
 				</tbody>
-				<tfoot aria-live="polite">
+				<tfoot>
 					<tr>
 						<th scope="row" className="pt-4 text-start text-3xl font-bold">
 							Total

@@ -1,3 +1,4 @@
+import { list } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer-view'
 import { ChoiceForm } from './choice-form'
 
@@ -7,11 +8,12 @@ type Props = { readonly view: OfferView; readonly path: string; readonly isOpen:
 export function Yours({ view, path, isOpen }: Props) {
 	const { extras, pots, onWall } = view
 	const optional = pots.filter(({ mayLeaveOut }) => mayLeaveOut)
+	if (!isOpen) return <Settled view={view} />
 	return (
-		<ChoiceForm action={path} isOpen={isOpen}>
+		<ChoiceForm action={path}>
 			{onWall && <input type="hidden" name="option" value={onWall.key} />}
 			{extras.length > 0 && (
-				<fieldset className="mt-14" disabled={!isOpen}>
+				<fieldset className="mt-14">
 					<legend className="text-3xl font-bold tracking-tight">Extras, if you like</legend>
 					{extras.map(({ key, name, words, price, isAdded }) => (
 						<label key={key} className="mt-3 flex min-h-11 gap-4 border-t border-line pt-3">
@@ -32,7 +34,7 @@ export function Yours({ view, path, isOpen }: Props) {
 				</fieldset>
 			)}
 			{optional.length > 0 && (
-				<fieldset className="mt-10" disabled={!isOpen}>
+				<fieldset className="mt-10">
 					<legend className="text-xl font-bold">Leave one out?</legend>
 					{optional.map(({ id, name, isOut }) => (
 						<label key={id} className="mt-2 flex min-h-11 items-center gap-4">
@@ -43,5 +45,29 @@ export function Yours({ view, path, isOpen }: Props) {
 				</fieldset>
 			)}
 		</ChoiceForm>
+	)
+}
+
+/** What was added and left out, once nothing can be changed about it; nothing of what was not. */
+function Settled({ view: { extras, pots } }: Pick<Props, 'view'>) {
+	const added = extras.filter(({ isAdded }) => isAdded)
+	const out = pots.filter(({ isOut }) => isOut).map(({ name }) => name)
+	return (
+		<>
+			{added.length > 0 && (
+				<section className="mt-14" aria-labelledby="extras">
+					<h2 id="extras" className="text-3xl">
+						Extras
+					</h2>
+					{added.map(({ key, name, words }) => (
+						<p key={key} className="mt-3 border-t border-line pt-3">
+							<b className="font-semibold">{name}</b>
+							{words !== '' && <span className="block text-soft">{words}</span>}
+						</p>
+					))}
+				</section>
+			)}
+			{out.length > 0 && <p className="mt-6">Left out: {list(out)}.</p>}
+		</>
 	)
 }

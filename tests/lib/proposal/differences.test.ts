@@ -15,21 +15,21 @@ describe('where two drafts differ', () => {
 			name: 'a word',
 			mine: { title: 'Winter', letter: 'Dear Ada' },
 			theirs: { title: 'Snow', letter: 'Dear Ada' },
-			is: [{ at: 'title', mine: 'Winter', theirs: 'Snow' }],
+			is: [{ at: 'Title', mine: 'Winter', theirs: 'Snow' }],
 		},
 		{
 			name: 'deep down, counted from one',
 			mine: { options: [{ pots: [{ lines: [{ count: '3' }, { count: '5' }] }] }] },
 			theirs: { options: [{ pots: [{ lines: [{ count: '3' }, { count: '8' }] }] }] },
-			is: [{ at: 'options · 1 · pots · 1 · lines · 2 · count', mine: '5', theirs: '8' }],
+			is: [{ at: 'Palette 1, pot 1, line 2, count', mine: '5', theirs: '8' }],
 		},
 		{
 			name: 'what only one has',
 			mine: { extras: [{ name: 'Wreath' }] },
 			theirs: { extras: [{ name: 'Wreath' }, { name: 'Garland', minutes: '9' }] },
 			is: [
-				{ at: 'extras · 2 · name', mine: null, theirs: 'Garland' },
-				{ at: 'extras · 2 · minutes', mine: null, theirs: '9' },
+				{ at: 'Extra 2, name', mine: null, theirs: 'Garland' },
+				{ at: 'Extra 2, minutes', mine: null, theirs: '9' },
 			],
 		},
 		{
@@ -37,8 +37,8 @@ describe('where two drafts differ', () => {
 			mine: { takeDown: true, answerBy: null },
 			theirs: { takeDown: false, answerBy: '2026-10-30' },
 			is: [
-				{ at: 'takeDown', mine: 'true', theirs: 'false' },
-				{ at: 'answerBy', mine: 'null', theirs: '2026-10-30' },
+				{ at: 'Taken down at the end', mine: 'true', theirs: 'false' },
+				{ at: 'Answer by', mine: 'null', theirs: '2026-10-30' },
 			],
 		},
 	])('$name', ({ mine, theirs, is }) => {
@@ -48,9 +48,9 @@ describe('where two drafts differ', () => {
 	test('of two whole drafts, in the order of the first', () => {
 		const theirs = { ...draft, title: 'Snow', design: 'repeat' as const, takeDown: true }
 		expect(differences(text(draft), text(theirs))).toEqual([
-			{ at: 'title', mine: 'Winter at the bakery', theirs: 'Snow' },
-			{ at: 'design', mine: 'new', theirs: 'repeat' },
-			{ at: 'takeDown', mine: 'false', theirs: 'true' },
+			{ at: 'Title', mine: 'Winter at the bakery', theirs: 'Snow' },
+			{ at: 'Design', mine: 'new', theirs: 'repeat' },
+			{ at: 'Taken down at the end', mine: 'false', theirs: 'true' },
 		])
 	})
 

@@ -144,10 +144,19 @@ describe('every state and every step', () => {
 		expect(says(state, command)).toBe(to)
 	})
 
-	test.each(states)('$is: an answer to an older revision is told so, and never taken', (state) => {
-		const why = state.is === 'drafting' ? 'no: not published yet' : 'no: a newer revision stands'
-		for (const command of commands(one).filter(isAnswer)) expect(says(state, command)).toBe(why)
+	test('an answer to an older revision is told so while the newer one waits, and never taken', () => {
+		const waiting: State = { is: 'waiting for an answer', revision: two, answerBy }
+		for (const command of commands(one).filter(isAnswer))
+			expect(says(waiting, command)).toBe('no: a newer revision stands')
 	})
+
+	test.each(states.filter(({ is }) => is !== 'waiting for an answer'))(
+		'$is: that it is closed is told before that the answer is to an older revision',
+		(state) => {
+			for (const command of commands(one).filter(isAnswer))
+				expect(says(state, command)).toBe(table[state.is][command.do])
+		},
+	)
 })
 
 describe('what is stored', () => {

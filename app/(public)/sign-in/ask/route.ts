@@ -1,3 +1,4 @@
+import { backToForm } from '@/app/server/attempt'
 import { tooMany } from '@/app/server/edge/limits'
 import { plainPage } from '@/app/server/edge/plain-page'
 import { senderOf } from '@/app/server/edge/screen'
@@ -5,6 +6,7 @@ import { wakeSender } from '@/app/server/mail/sender'
 import { formFields, seeOther } from '@/app/server/respond'
 import { askCookie, remember } from '@/app/server/sign-in/cookies'
 import { askHashOf, randomToken } from '@/app/server/sign-in/secrets'
+import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
 import { addressOfHandle, askForLink } from '@/db/sign-in/ask'
 import { addressField } from '@/lib/forms/fields'
@@ -20,7 +22,11 @@ export async function POST(request: Request): Promise<Response> {
 	const fields = (await formFields(request)) ?? {}
 	const to = localPath(typeof fields.to === 'string' ? fields.to : undefined)
 	const address = await addressFrom(fields)
-	if (address === undefined) return seeOther(`/sign-in?wrong&to=${encodeURIComponent(to)}`)
+	if (address === undefined)
+		return backToForm(await viewer(), `/sign-in?${new URLSearchParams({ to })}`, {
+			typed: { address: String(fields.address ?? '').slice(0, 254) },
+			errors: { address: 'Give a mail address such as name@example.com.' },
+		})
 	const wait =
 		(await tooMany('links asked by one sender', senderOf(request.headers))) ??
 		(await tooMany('links to one address', address))

@@ -2,16 +2,23 @@ import type { Metadata } from 'next'
 import { asked } from '@/app/server/sign-in/asked'
 import { viewer } from '@/app/server/sign-in/session'
 import { PublicFrame } from '@/app/ui/public-frame'
-import { studioName } from '@/db/studio/studio'
+import { studioName, whoIs } from '@/db/studio/studio'
 
 export const metadata: Metadata = { title: 'That link is over' }
 
 export default async function Over() {
-	const mine = await asked()
+	const who = await viewer()
+	const me = await whoIs(who)
+	const mine = (await asked()) ?? (me && { to: '/', handle: '', address: me.address })
 	return (
-		<PublicFrame studio={(await studioName(await viewer())) ?? 'Doorsill'}>
+		<PublicFrame studio={(await studioName(who)) ?? 'Doorsill'}>
 			<h1 className="text-4xl">That link is over</h1>
 			<p className="mt-3 text-lg">A link works once, for ten minutes, and only the newest one. Nothing has happened.</p>
+			{me && (
+				<p className="mt-6 text-lg">
+					You are signed in already: <a href="/">to your door</a>.
+				</p>
+			)}
 			{mine === undefined ? (
 				<p className="mt-8">
 					<a href="/sign-in" className="act first">

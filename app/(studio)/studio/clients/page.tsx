@@ -16,34 +16,36 @@ export default async function Clients() {
 					Add a client
 				</a>
 			</div>
-			<table className="ledger mt-6">
-				<thead>
-					<tr className="text-sm text-soft">
-						<th scope="col">Client</th>
-						<th scope="col">Kind</th>
-						<th scope="col" className="sum">
-							Places
-						</th>
-						<th scope="col" className="sum">
-							Containers
-						</th>
-					</tr>
-				</thead>
-				<tbody>
-					{clients.map(({ id, name, kind, places, containers }) => (
-						<tr key={id}>
-							<td>
-								<a href={`/studio/clients/${id}`} className="name">
-									{name}
-								</a>
-							</td>
-							<td>{kind}</td>
-							<td className="sum">{places}</td>
-							<td className="sum">{containers}</td>
+			<section className="overflow-x-auto" aria-label="All clients">
+				<table className="ledger mt-6">
+					<thead>
+						<tr className="text-sm text-soft">
+							<th scope="col">Client</th>
+							<th scope="col">Kind</th>
+							<th scope="col" className="sum">
+								Places
+							</th>
+							<th scope="col" className="sum">
+								Containers
+							</th>
 						</tr>
-					))}
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{clients.map(({ id, name, kind, places, containers }) => (
+							<tr key={id}>
+								<td>
+									<a href={`/studio/clients/${id}`} className="name">
+										{name}
+									</a>
+								</td>
+								<td>{kind}</td>
+								<td className="sum">{places}</td>
+								<td className="sum">{containers}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</section>
 			{clients.length === 0 && <p className="mt-4">Nobody yet. A client has contacts, places and containers.</p>}
 		</StudioFrame>
 	)

@@ -50,7 +50,7 @@ function savedFields(row: MaterialRow | undefined): Typed {
 
 const choices = [
 	['kind', 'Kind', lists.kinds],
-	['piece', 'To the hands a', lists.pieces],
+	['piece', 'Handled as', lists.pieces],
 	['role', 'Role', lists.roles],
 	['unit', 'Counted by the', lists.units],
 ] as const

@@ -7,6 +7,7 @@ import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { seasonPage } from '@/db/seasons/season-page'
 import { clientsWithout, listSeasons } from '@/db/seasons/seasons'
 import { moneyFormat } from '@/lib/format/money'
+import { capital } from '@/lib/format/words'
 import { seasonName } from '@/lib/season/season'
 import { seasonSentence } from '@/lib/season/sentence'
 import { Ledger } from './ledger'
@@ -39,7 +40,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 			<p className="mt-4 flex flex-wrap gap-x-4 text-soft">
 				{others.map((each) => (
 					<a key={each.id} href={`/studio/season/${each.id}`}>
-						{seasonName(each)}
+						{capital(seasonName(each))}
 					</a>
 				))}
 				<a href="/studio?plan">Plan a season</a>

@@ -16,6 +16,7 @@ type Props = {
 
 export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
 	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency, { cents: false }))
+	const isDead = ['skipped', 'lapsed', 'withdrawn', 'cancelled'].includes(row.state)
 	return (
 		<tr>
 			<td className="w-16">
@@ -45,7 +46,7 @@ export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
 			<td data-head="Palette" className="short">
 				{view.palette}
 			</td>
-			<td data-head="Value" className="sum text-base font-bold">
+			<td data-head="Value" className={`sum text-base ${isDead ? 'text-soft' : 'font-bold'}`}>
 				{view.value}
 			</td>
 			<td data-head="Margin" className="sum">

@@ -24,7 +24,7 @@ function Labelled({
 }) {
 	return (
 		<div className="min-w-0">
-			<label htmlFor={id} className={hidden ? 'sr-only' : 'text-sm font-semibold'}>
+			<label htmlFor={id} className={hidden ? 'sr-only' : 'block text-sm font-semibold'}>
 				{label}
 			</label>
 			{children}

@@ -104,7 +104,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					known={known}
 				/>
 			</div>
-			<div>
+			<div className="lg:sticky lg:top-4 lg:max-h-[calc(100vh-2rem)] lg:self-start lg:overflow-y-auto lg:px-1">
 				<PricePanel desk={priced.desk} isBehind={priced.isBehind} />
 				<SaveAndPublish
 					proposal={proposal}

@@ -40,7 +40,7 @@ export function Head({ value, onChange, errors }: Omit<Part<DraftText>, 'path'>)
 					error={errors['window.to']}
 				/>
 			</div>
-			<div className="grid items-end gap-3 sm:grid-cols-3">
+			<div className="grid items-start gap-3 sm:grid-cols-3">
 				<Pick
 					label="Design"
 					value={value.design}
@@ -49,11 +49,13 @@ export function Head({ value, onChange, errors }: Omit<Part<DraftText>, 'path'>)
 					<option value="new">new</option>
 					<option value="repeat">repeat</option>
 				</Pick>
-				<Tick
-					label="Taken down at the end, nothing follows"
-					isTicked={value.takeDown}
-					onChange={(takeDown) => change({ takeDown })}
-				/>
+				<div className="sm:pt-6">
+					<Tick
+						label="Taken down at the end, nothing follows"
+						isTicked={value.takeDown}
+						onChange={(takeDown) => change({ takeDown })}
+					/>
+				</div>
 				<AgreementFields
 					value={agreement}
 					onChange={(next) => change({ agreement: next })}

@@ -4,11 +4,7 @@ import type { Desk, DeskOption } from '@/lib/proposal/desk'
 /** The client's quote and the studio's costing beside the draft, as the server computed them. */
 export function PricePanel({ desk, isBehind }: { readonly desk: Desk | undefined; readonly isBehind: boolean }) {
 	return (
-		<section
-			aria-label="Price"
-			aria-busy={isBehind}
-			className="lg:sticky lg:top-4 lg:max-h-[calc(100vh-2rem)] lg:overflow-y-auto"
-		>
+		<section aria-label="Price" aria-busy={isBehind}>
 			<h2 className="text-lg">Price and costing</h2>
 			<p className="sr-only" aria-live="polite">
 				{isBehind ? '' : desk?.options.map(({ quote }) => quote.total).join(', ')}

@@ -5,6 +5,7 @@ import type { FieldErrors } from '@/lib/forms/read'
 import type { Desk } from '@/lib/proposal/desk'
 
 const pauseMs = 250
+const againMs = 2000
 
 type Answer = Desk | { readonly errors: FieldErrors }
 export type Priced = { readonly desk: Desk | undefined; readonly errors: FieldErrors; readonly isBehind: boolean }
@@ -25,15 +26,23 @@ export function usePriced(path: string, draft: DraftText): Priced {
 	useEffect(() => {
 		const abort = new AbortController()
 		setPriced((before) => ({ ...before, isBehind: true }))
-		const timer = setTimeout(() => {
-			ask(path, draft, abort.signal)
-				.then((answer) => {
-					if (answer === undefined) return
-					if ('errors' in answer) setPriced(({ desk }) => ({ desk, errors: answer.errors, isBehind: false }))
-					else setPriced({ desk: answer, errors: {}, isBehind: false })
-				})
-				.catch(() => undefined)
-		}, pauseMs)
+		const tell = (answer: Answer) => {
+			if ('errors' in answer) setPriced(({ desk }) => ({ desk, errors: answer.errors, isBehind: false }))
+			else setPriced({ desk: answer, errors: {}, isBehind: false })
+		}
+		let timer: ReturnType<typeof setTimeout> | undefined
+		const askIn = (waitMs: number) => {
+			timer = setTimeout(() => {
+				ask(path, draft, abort.signal)
+					.then((answer) => (answer === undefined ? askAgain() : tell(answer)))
+					.catch(askAgain)
+			}, waitMs)
+		}
+		// Out of reach or turned away: the price beside the draft must not stay that of an older text.
+		const askAgain = () => {
+			if (!abort.signal.aborted) askIn(againMs)
+		}
+		askIn(pauseMs)
 		return () => {
 			clearTimeout(timer)
 			abort.abort()

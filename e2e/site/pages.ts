@@ -1,0 +1,114 @@
+import type { BrowserContextOptions, Page, Response } from '@playwright/test'
+import type { Seeded } from '@/demo/seed'
+import { linkIn, type Mailbox } from './mailbox'
+import type { As, Key } from './story'
+
+export type Shown = { readonly name: string; readonly as: Key; readonly at: (cast: Seeded) => string }
+
+const shown =
+	(as: Key) =>
+	(name: string, at: (cast: Seeded) => string): Shown => ({ name, as, at })
+
+const approved = shown('approvedApprover')
+const bakery = shown('bakeryApprover')
+const inn = shown('innApprover')
+const threePalettes = shown('clapboardApprover')
+const designer = shown('designer')
+
+/** Every page behind the client's door, in every state that the cast has it in. */
+export const clientPages: readonly Shown[] = [
+	bakery('home', ({ clients }) => `/home/${clients.bakery.id}`),
+	shown('skippedApprover')('home, nothing waits', ({ clients }) => `/home/${clients.skipped.id}`),
+	shown('twoDoors')('doors', () => '/home'),
+	bakery('one palette', ({ proposals }) => `/proposal/${proposals.bakery}`),
+	shown('bakeryViewer')('one palette, to look at', ({ proposals }) => `/proposal/${proposals.bakery}`),
+	threePalettes('three palettes', ({ proposals }) => `/proposal/${proposals.clapboard}`),
+	threePalettes(
+		'one of three on the wall',
+		({ proposals }) => `/proposal/${proposals.clapboard}?option=b&extra=lights`,
+	),
+	approved('approved, second version', ({ proposals }) => `/proposal/${proposals.approved}`),
+	inn('change asked for', ({ proposals }) => `/proposal/${proposals.inn}`),
+	shown('chandleryApprover')('lapsed', ({ proposals }) => `/proposal/${proposals.chandlery}`),
+	shown('withdrawnApprover')('taken back', ({ proposals }) => `/proposal/${proposals.withdrawn}`),
+	bakery('approve', ({ proposals }) => `/proposal/${proposals.bakery}/approve?option=a&extra=lights`),
+	bakery('change', ({ proposals }) => `/proposal/${proposals.bakery}/change`),
+	bakery('skip', ({ proposals }) => `/proposal/${proposals.bakery}/skip`),
+	approved('done, approved', ({ proposals }) => `/proposal/${proposals.approved}/done`),
+	inn('done, change asked for', ({ proposals }) => `/proposal/${proposals.inn}/done`),
+	shown('skippedApprover')('done, skipped', ({ proposals }) => `/proposal/${proposals.skipped}/done`),
+	bakery('not found', () => '/no/such/door'),
+	shown('bakeryViewer')('not theirs to do', ({ proposals }) => `/proposal/${proposals.bakery}/approve`),
+]
+
+const client = ({ clients }: Seeded) => `/studio/clients/${clients.creditUnion.id}`
+
+/** Every page of the studio. */
+export const studioPages: readonly Shown[] = [
+	designer('season', ({ seasons }) => `/studio/season/${seasons.winter}`),
+	designer(
+		'season, remind again',
+		({ seasons, proposals }) => `/studio/season/${seasons.winter}?page=1&again=${proposals.vet}`,
+	),
+	designer('plan a season', () => '/studio?plan'),
+	designer('desk, drafting', ({ proposals }) => `/studio/proposal/${proposals.unpriced}`),
+	designer('desk, change asked for', ({ proposals }) => `/studio/proposal/${proposals.inn}`),
+	designer('preview', ({ proposals }) => `/studio/proposal/${proposals.bicycles}/preview`),
+	designer('clients', () => '/studio/clients'),
+	designer('new client', () => '/studio/clients/new'),
+	designer('client', client),
+	designer('edit client', (cast) => `${client(cast)}/edit`),
+	designer('new place', (cast) => `${client(cast)}/place`),
+	designer('place', (cast) => `${client(cast)}/place?place=${cast.places.creditUnionBranch}`),
+	designer(
+		'container',
+		(cast) => `${client(cast)}/container?place=${cast.places.creditUnion}&container=${cast.containers.creditUnionLeft}`,
+	),
+	designer('materials', () => '/studio/materials'),
+	designer('material', ({ materials }) => `/studio/materials/card?material=${materials.winterberry}`),
+	designer('settings', () => '/studio/settings'),
+	designer('to install', () => '/studio/install'),
+	designer('not found', () => '/studio/no-such-room'),
+	shown('helper')('to install, the helper', () => '/studio/install'),
+]
+
+type Site = { readonly as: As; readonly cast: Seeded }
+type LookAt = (page: Page, name: string, answer: Response | null) => Promise<void>
+
+/** Goes through `pages` as whoever each is for, one browser a person, and looks at every one. */
+export async function visitEach(
+	{ as, cast }: Site,
+	pages: readonly Shown[],
+	options: BrowserContextOptions,
+	lookAt: LookAt,
+): Promise<void> {
+	for (const who of new Set(pages.map((page) => page.as))) {
+		const page = await as(who, options)
+		for (const { name, at } of pages.filter((each) => each.as === who))
+			await lookAt(page, name, await page.goto(at(cast)))
+		await page.context().close()
+	}
+}
+
+type Look = (name: string) => Promise<void>
+
+/** The whole way in, from the sign-in page by a link to one that is over; `look` is called at every page of it. */
+export async function walkIn(page: Page, mailbox: Mailbox, address: string, look: Look): Promise<void> {
+	await page.goto('/sign-in')
+	await look('sign in')
+	await page.getByRole('button', { name: 'Send me the link' }).click()
+	await page.waitForURL(/[?&]form=/)
+	await look('sign in, no address')
+	await page.getByLabel('Mail address').fill(address)
+	await page.getByRole('button', { name: 'Send me the link' }).click()
+	await page.waitForURL(/\/sent$/)
+	await look('sent')
+	await page.getByLabel('Code from the mail').fill('1')
+	await page.getByRole('button', { name: 'Sign in' }).click()
+	await page.waitForURL(/code=wrong/)
+	await look('sent, wrong code')
+	await page.goto(linkIn(await mailbox.next(address, /link to sign in/)))
+	await look('confirm')
+	await page.goto('/sign-in/over')
+	await look('over')
+}
