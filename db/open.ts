@@ -27,6 +27,7 @@ export function connect(file: string, { foreignKeys = true } = {}): Database.Dat
 		synchronous: 2,
 		foreign_keys: foreignKeys ? 1 : 0,
 		recursive_triggers: 1,
+		secure_delete: 1,
 		busy_timeout: 5000,
 	}
 	for (const [name, value] of Object.entries(wanted)) {

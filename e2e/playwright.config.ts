@@ -15,7 +15,7 @@ const args = [
 ]
 
 export default defineConfig({
-	testDir: '.',
+	testDir: 'stories',
 	testMatch: '*.story.ts',
 	outputDir: 'output/results',
 	fullyParallel: true,

@@ -10,6 +10,7 @@ export default defineConfig({
 		include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
 		exclude: ['tests/access/**', 'tests/faults/**', 'tests/bench/**'],
 		pool: 'forks',
+		maxWorkers: 2,
 		testTimeout: 20_000,
 	},
 })

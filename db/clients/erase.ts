@@ -7,6 +7,7 @@ import { append } from '../record/append'
 import {
 	client,
 	contact,
+	container,
 	draft,
 	erasure,
 	outbox,
@@ -16,6 +17,7 @@ import {
 	sealedText,
 	session,
 	signInToken,
+	siteColour,
 	staff,
 } from '../schema'
 import type { Stamp } from '../stamp'
@@ -54,8 +56,16 @@ function erasePersons(tx: Tx, people: readonly PersonId[]): void {
 }
 
 function erasePlaces(tx: Tx, of: ClientId): void {
+	const here = tx.select({ id: place.id }).from(place).where(eq(place.clientId, of))
+	tx.update(container).set({ name: erased }).where(inArray(container.placeId, here)).run()
+	tx.update(siteColour).set({ name: erased }).where(inArray(siteColour.placeId, here)).run()
 	tx.update(place).set({ name: erased, address: erased, accessNote: '' }).where(eq(place.clientId, of)).run()
+}
+
+/** What was offered lies sealed; these are the drafts, and the palette in the ledger. */
+function eraseProposals(tx: Tx, of: ClientId): void {
 	const own = tx.select({ id: proposal.id }).from(proposal).where(eq(proposal.clientId, of))
+	tx.update(proposal).set({ palette: '' }).where(eq(proposal.clientId, of)).run()
 	tx.update(draft)
 		.set({ document: JSON.stringify(emptyDraft({ from: null, to: null, answerBy: null })) })
 		.where(inArray(draft.proposalId, own))
@@ -64,7 +74,7 @@ function erasePlaces(tx: Tx, of: ClientId): void {
 
 /**
  * Erases a client's words on lawful demand: names, addresses, letters, notes. What was done and when, and every
- * hash, stays, and the chain still holds.
+ * hash, stays, and the chain still holds. Deleted bytes are overwritten; what the log still holds goes within the hour.
  */
 export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): Promise<{ readonly ok: true } | Denied> {
 	const no = denied(viewer, 'erase a client', of)
@@ -78,6 +88,7 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 		if (people.length > 0) tx.update(outbox).set({ droppedAt: stamp.at }).where(unsent).run()
 		erasePersons(tx, people)
 		erasePlaces(tx, of)
+		eraseProposals(tx, of)
 		tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
 		const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
 		tx.update(client).set(blank).where(eq(client.id, of)).run()

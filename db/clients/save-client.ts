@@ -1,4 +1,4 @@
-import { eq } from 'drizzle-orm'
+import { and, eq, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Day } from '@/lib/units/day'
 import type { ClientId } from '@/lib/units/id'
@@ -33,7 +33,14 @@ export async function saveClient(
 			tx.insert(client)
 				.values({ id, ...fields, createdAt: stamp.at })
 				.run()
-		else if (tx.update(client).set(fields).where(eq(client.id, of)).run().changes === 0) return hidden
+		else if (
+			tx
+				.update(client)
+				.set(fields)
+				.where(and(eq(client.id, of), isNull(client.archivedAt)))
+				.run().changes === 0
+		)
+			return hidden
 		append(tx, stamp, viewer, {
 			act: of === null ? 'client added' : 'client changed',
 			object: `client ${id}`,

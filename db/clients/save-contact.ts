@@ -3,9 +3,10 @@ import type { May, Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id, PersonId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { append } from '../record/append'
-import { client, contact, person, session, staff } from '../schema'
+import { contact, person, session, signInToken, staff } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
+import { isWithUs } from './is-with-us'
 
 export type Invitation = {
 	readonly client: ClientId
@@ -34,7 +35,7 @@ export async function inviteContact(viewer: Viewer, invitation: Invitation, stam
 	const no = denied(viewer, 'change clients', of)
 	if (no !== null) return no
 	return write((tx): Invited => {
-		if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
+		if (!isWithUs(tx, of)) return hidden
 		const id = personWith(tx, invitation, stamp)
 		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0)
 			return { ok: false, why: 'works at the studio' }
@@ -47,7 +48,7 @@ export async function inviteContact(viewer: Viewer, invitation: Invitation, stam
 	})
 }
 
-/** Closes the door to a contact: every session of theirs ends at once. */
+/** Closes the door to a contact: every session and link of theirs ends at once. */
 export async function endContact(
 	viewer: Viewer,
 	{ client: of, contact: id }: { client: ClientId; contact: Id<'contact'> },
@@ -61,6 +62,8 @@ export async function endContact(
 		if (found === undefined) return hidden
 		tx.update(contact).set({ endedAt: stamp.at }).where(mine).run()
 		tx.delete(session).where(eq(session.userId, found.person)).run()
+		const [who] = tx.select({ email: person.email }).from(person).where(eq(person.id, found.person)).all()
+		if (who !== undefined) tx.delete(signInToken).where(eq(signInToken.identifier, who.email)).run()
 		append(tx, stamp, viewer, {
 			act: 'contact changed',
 			object: `person ${found.person}`,

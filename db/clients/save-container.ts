@@ -6,6 +6,7 @@ import { append } from '../record/append'
 import { container, place } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
+import { isWithUs } from './is-with-us'
 
 export type ContainerFields = Omit<typeof container.$inferInsert, 'id' | 'placeId' | 'position' | 'retiredAt'>
 export type SavedContainer = { readonly ok: true; readonly id: ContainerId } | Denied
@@ -22,7 +23,7 @@ export async function saveContainer(
 	if (no !== null) return no
 	return write((tx): SavedContainer => {
 		const here = and(eq(place.id, of.place), eq(place.clientId, of.client))
-		if (tx.select().from(place).where(here).all().length === 0) return hidden
+		if (!isWithUs(tx, of.client) || tx.select().from(place).where(here).all().length === 0) return hidden
 		const id = of.container ?? stamp.id<'container'>()
 		const mine = and(eq(container.id, id), eq(container.placeId, of.place))
 		if (of.container === null) {

@@ -4,9 +4,10 @@ import type { Hex } from '@/lib/units/hex'
 import type { ClientId, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
 import { append } from '../record/append'
-import { client, place, siteColour } from '../schema'
+import { place, siteColour } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
+import { isWithUs } from './is-with-us'
 
 export type PlaceFields = Omit<typeof place.$inferInsert, 'id' | 'clientId' | 'position'>
 export type SavedPlace = { readonly ok: true; readonly id: PlaceId } | Denied
@@ -21,7 +22,7 @@ export async function savePlace(
 	const no = denied(viewer, 'change clients', of.client)
 	if (no !== null) return no
 	return write((tx): SavedPlace => {
-		if (tx.select().from(client).where(eq(client.id, of.client)).all().length === 0) return hidden
+		if (!isWithUs(tx, of.client)) return hidden
 		const id = of.place ?? stamp.id<'place'>()
 		const mine = and(eq(place.id, id), eq(place.clientId, of.client))
 		if (of.place === null) {
@@ -49,7 +50,7 @@ export async function addSiteColour(
 	if (no !== null) return no
 	return write((tx) => {
 		const mine = and(eq(place.id, of.place), eq(place.clientId, of.client))
-		if (tx.select().from(place).where(mine).all().length === 0) return hidden
+		if (!isWithUs(tx, of.client) || tx.select().from(place).where(mine).all().length === 0) return hidden
 		const [there] = tx.select({ n: count() }).from(siteColour).where(eq(siteColour.placeId, of.place)).all()
 		tx.insert(siteColour)
 			.values({ id: stamp.id<'site colour'>(), placeId: of.place, position: there?.n ?? 0, ...fields })

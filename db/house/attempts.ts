@@ -3,9 +3,9 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Attempt } from '@/lib/forms/read'
 import { moment } from '@/lib/units/day'
 import type { Id } from '@/lib/units/id'
-import { sideFile } from '../side-file'
 import type { Stamp } from '../stamp'
 import { actorOf, denied } from '../viewer'
+import { sideFile } from './side-file'
 
 const typedSchema = z.record(z.string(), z.union([z.string(), z.array(z.string())]))
 const errorsSchema = z.record(z.string(), z.string())

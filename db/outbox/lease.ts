@@ -17,13 +17,15 @@ export type Leased = {
 
 const leaseMs = 60_000
 
+/** What was sent or dropped stays so, whatever a slow sender says later. */
+const open = and(isNull(outbox.sentAt), isNull(outbox.droppedAt))
+
 const later = ({ at }: Pick<Stamp, 'at'>, ms: number) => moment(new Date(Date.parse(at) + ms))
 
 /** Takes up to `most` due mails for a minute: a sender that dies in it loses nothing, another takes them up. */
 export async function leaseMail(viewer: Viewer, most: number, stamp: Pick<Stamp, 'at'>): Promise<Leased[]> {
 	if (denied(viewer, 'send mail', null) !== null) return []
 	return write((tx) => {
-		const open = and(isNull(outbox.sentAt), isNull(outbox.droppedAt))
 		const free = or(isNull(outbox.leasedUntil), lte(outbox.leasedUntil, stamp.at))
 		const due = tx
 			.select()
@@ -63,5 +65,13 @@ export async function settleMail(
 		dropped: { droppedAt: at, leasedUntil: null },
 		failed: { notBefore: later(stamp, waitMs(tries)), leasedUntil: null },
 	}[outcome]
-	write((tx) => tx.update(outbox).set(set).where(eq(outbox.id, id)).run())
+	/** Whose lease ran out has nothing to free: another may hold it by now. */
+	const held = outcome === 'failed' ? eq(outbox.tries, tries) : undefined
+	write((tx) =>
+		tx
+			.update(outbox)
+			.set(set)
+			.where(and(open, held, eq(outbox.id, id)))
+			.run(),
+	)
 }

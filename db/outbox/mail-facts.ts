@@ -1,12 +1,12 @@
 import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { Offer } from '@/lib/proposal/offer'
+import type { Offer } from '@/lib/proposal/offer/offer'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { read } from '../open'
 import { offerIn, revisionOf } from '../proposals/documents'
 import { answerTo, type GivenAnswer } from '../proposals/read-offer'
-import { contact, person, proposal, studio } from '../schema'
-import { denied } from '../viewer'
+import { person, proposal, studio } from '../schema'
+import { denied, viewerOf } from '../viewer'
 
 export type Addressee = {
 	readonly name: string
@@ -15,9 +15,9 @@ export type Addressee = {
 	readonly studio: string
 }
 
-/** To whom a mail goes and in whose name; undefined for nobody. */
+/** To whom a mail goes and in whose name; undefined for nobody, and for one to whom no door is open any more. */
 export async function addressee(viewer: Viewer, id: PersonId): Promise<Addressee | undefined> {
-	if (denied(viewer, 'send mail', null) !== null) return undefined
+	if (denied(viewer, 'send mail', null) !== null || (await viewerOf(id)).is === 'nobody') return undefined
 	const [found] = read((db) =>
 		db
 			.select({ name: person.name, address: person.email, handle: person.handle, studio: studio.name })
@@ -38,19 +38,20 @@ export type MailedProposal = {
 	readonly isStale: boolean
 }
 
-/** The revision that a mail reports; undefined once its words are erased. */
+/** The revision that a mail reports; undefined once its words are erased or its reader may not see it any more. */
 export async function mailedProposal(
 	viewer: Viewer,
 	{ proposal: id, number, person: to }: { proposal: ProposalId; number: number; person: PersonId },
 ): Promise<MailedProposal | undefined> {
 	if (denied(viewer, 'send mail', null) !== null) return undefined
+	const reader = await viewerOf(to)
 	return read((db) => {
 		const [row] = db.select().from(proposal).where(eq(proposal.id, id)).all()
 		const revision = revisionOf(db, id, number)
 		const offer = revision && offerIn(db, revision)
 		if (row === undefined || revision === undefined || offer === undefined) return undefined
-		const contacts = db.select().from(contact).where(eq(contact.clientId, row.clientId)).all()
-		const mayApprove = contacts.some((each) => each.personId === to && each.may === 'approve')
+		if (denied(reader, 'see the proposal', row.clientId) !== null) return undefined
+		const mayApprove = denied(reader, 'answer the proposal', row.clientId) === null
 		return { offer, answer: answerTo(db, revision), mayApprove, number, isStale: number !== row.revisionNumber }
 	})
 }

@@ -1,7 +1,7 @@
 import { eq } from 'drizzle-orm'
 import { z } from 'zod'
 import type { Viewer } from '@/lib/access/viewer'
-import type { Offer } from '@/lib/proposal/offer'
+import type { Offer } from '@/lib/proposal/offer/offer'
 import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { type Cents, cents } from '@/lib/units/cents'

@@ -1,6 +1,6 @@
 import { and, asc, desc, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { OfferLine } from '@/lib/proposal/offer'
+import type { OfferLine } from '@/lib/proposal/offer/offer'
 import type { Day } from '@/lib/units/day'
 import type { ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'

@@ -3,7 +3,7 @@ import { check, index, integer, real, sqliteTable, text, unique } from 'drizzle-
 import type { May } from '@/lib/access/viewer'
 import * as card from '@/lib/container/card'
 import type { WallKind } from '@/lib/proposal/facts'
-import { wallKinds } from '@/lib/proposal/offer'
+import { wallKinds } from '@/lib/proposal/offer/offer'
 import { between, dayColumn, hexColumn, idColumn, momentColumn, oneOf } from './columns'
 import { person } from './people'
 

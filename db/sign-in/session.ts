@@ -1,9 +1,9 @@
 import { and, eq, gt, lte } from 'drizzle-orm'
 import { type Moment, moment } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
+import { sideFile } from '../house/side-file'
 import { read, write } from '../open'
 import { session, signInToken, staff } from '../schema'
-import { sideFile } from '../side-file'
 import { stored } from './adapter'
 
 const hour = 3_600_000

@@ -1,5 +1,5 @@
 import { timingSafeEqual } from 'node:crypto'
-import { and, eq, gt, sql } from 'drizzle-orm'
+import { and, eq, gt } from 'drizzle-orm'
 import { type Hash, sha256 } from '@/lib/record/hash'
 import type { PersonId } from '@/lib/units/id'
 import { read, write } from '../open'
@@ -57,18 +57,20 @@ export async function tryCode(
 		const mine = and(eq(signInToken.askHash, askHash), gt(signInToken.expires, now))
 		const [row] = tx.select().from(signInToken).where(mine).all()
 		if (row === undefined || row.triesLeft < 1) return 'over'
+		const own = eq(signInToken.identifier, row.identifier)
 		if (same(row.codeHash, codeHash)) {
-			tx.update(signInToken)
-				.set({ token: linkHash, triesLeft: 0 })
-				.where(eq(signInToken.identifier, row.identifier))
-				.run()
+			tx.update(signInToken).set({ token: linkHash, triesLeft: 0 }).where(own).run()
 			return 'right'
 		}
+		if (row.triesLeft === 1) {
+			tx.delete(signInToken).where(own).run()
+			return 'over'
+		}
 		tx.update(signInToken)
-			.set({ triesLeft: sql`${signInToken.triesLeft} - 1` })
-			.where(eq(signInToken.identifier, row.identifier))
+			.set({ triesLeft: row.triesLeft - 1 })
+			.where(own)
 			.run()
-		return row.triesLeft === 1 ? 'over' : 'wrong'
+		return 'wrong'
 	})
 }
 

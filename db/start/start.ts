@@ -3,8 +3,8 @@ import { join } from 'node:path'
 import type Database from 'better-sqlite3'
 import { drizzle } from 'drizzle-orm/better-sqlite3'
 import { migrate } from 'drizzle-orm/better-sqlite3/migrator'
+import { openSideFile } from '../house/side-file'
 import { connect, databaseFile, openDatabase } from '../open'
-import { openSideFile } from '../side-file'
 
 const migrations = join(process.cwd(), 'db', 'migrations')
 
@@ -12,7 +12,8 @@ const migrations = join(process.cwd(), 'db', 'migrations')
 const notOurs = new Set(['__drizzle_migrations'])
 
 const evidence = ['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const
-const triggers = [...evidence.flatMap((table) => [`${table}_no_update`, `${table}_no_delete`]), 'event_in_order']
+const kinds = ['no_update', 'no_delete', 'no_replace'] as const
+const triggers = [...evidence.flatMap((table) => kinds.map((kind) => `${table}_${kind}`)), 'event_in_order']
 
 /** On a connection of its own without foreign keys: a rebuilt table must not take its children along. */
 function bringUpToDate(folder: string): void {

@@ -7,7 +7,6 @@ openDatabase(process.env.DATA_DIR ?? '.doorsill/data')
 const found = await verify(await viewerOf('system'))
 closeDatabase()
 const { lines, head, broken, erased } = found ?? { lines: 0, head: null, broken: null, erased: 0 }
-const where =
-	broken === null ? 'whole' : `broken at ${broken.seq === null ? 'the words' : `line ${broken.seq}`}: ${broken.why}`
+const where = broken === null ? 'whole' : `broken${broken.seq === null ? '' : ` at line ${broken.seq}`}: ${broken.why}`
 process.stdout.write(`${lines} lines, ${where}; ${erased} with erased words; head ${head ?? 'none'}\n`)
 process.exitCode = broken === null ? 0 : 1

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import * as card from '../container/card'
 import { cmPerInch, type LengthUnit } from '../format/length'
-import { wallKinds } from '../proposal/offer'
+import { wallKinds } from '../proposal/offer/offer'
 import {
 	addressField,
 	dayField,

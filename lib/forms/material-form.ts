@@ -26,7 +26,7 @@ export const materialForm = z
 		price: moneyField.refine((cents) => cents <= mostCents, 'Give an amount of at most 100000.00.'),
 		freightPercent: decimalField(0, 100),
 	})
-	.refine(({ price, size }) => price <= size * mostCentsAPiece, {
+	.refine(({ price, size }) => size <= 0 || price <= size * mostCentsAPiece, {
 		message: 'One of these would cost more than 10,000.00: look at the price and at how many are in the pack.',
 		path: ['price'],
 	})

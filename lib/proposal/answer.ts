@@ -1,7 +1,7 @@
 import type { Choice } from '../pricing/quote/choice'
 import { type Quote, quote } from '../pricing/quote/quote'
 import type { ContainerId } from '../units/id'
-import type { Offer, OfferOption } from './offer'
+import type { Offer, OfferOption } from './offer/offer'
 
 /** What a client takes: an option by its key, extras by theirs, containers left out by id. */
 export type Wanted = {

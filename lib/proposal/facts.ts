@@ -7,7 +7,7 @@ import type { Cents } from '../units/cents'
 import type { Day } from '../units/day'
 import type { Hex } from '../units/hex'
 import type { ContainerId, MaterialId, PlaceId, ProposalId } from '../units/id'
-import type { wallKinds } from './offer'
+import type { wallKinds } from './offer/offer'
 
 export type WallKind = (typeof wallKinds)[number]
 

@@ -8,8 +8,9 @@ import { cautions } from './cautions'
 import type { Draft, DraftLine } from './draft'
 import type { Card, Facts, Material } from './facts'
 import { cardsOf, jobOf } from './job-of'
-import type { Offer, OfferLine, OfferOption } from './offer'
-import { type Problem, problems } from './ready'
+import type { Offer, OfferLine, OfferOption } from './offer/offer'
+import type { Problem } from './problem'
+import { problems } from './ready'
 
 /** A revision before it is published: what the client will see, and what the studio's costing follows from. */
 export type Made = {

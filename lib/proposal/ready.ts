@@ -3,9 +3,7 @@ import type { Day } from '../units/day'
 import type { Draft, DraftExtra, DraftLine, DraftOption } from './draft'
 import type { Facts } from './facts'
 import { cardsOf } from './job-of'
-
-/** What stops a draft from being published, and where: a path into the draft such as `options.b.pots`. */
-export type Problem = { readonly at: string; readonly says: string }
+import type { Problem } from './problem'
 
 const problem = (at: string, says: string): Problem => ({ at, says })
 const when = (is: boolean, at: string, says: string): Problem[] => (is ? [problem(at, says)] : [])

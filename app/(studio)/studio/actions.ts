@@ -4,7 +4,7 @@ import { stamp } from '@/app/server/start/clock'
 import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
 import { beginProposal } from '@/db/proposals/begin'
 import { remind as remindClient } from '@/db/proposals/remind'
-import { planSeason } from '@/db/seasons/seasons'
+import { planSeason } from '@/db/studio/seasons'
 import { beginForm, planForm, remindForm } from '@/lib/forms/season-forms'
 
 export async function plan(form: FormData): Promise<void> {

@@ -3,7 +3,7 @@ import { attemptFor } from '@/app/server/attempt'
 import { now } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
-import { listSeasons } from '@/db/seasons/seasons'
+import { listSeasons } from '@/db/studio/seasons'
 import { moment } from '@/lib/units/day'
 import { PlanSeason } from './plan-season'
 

@@ -4,7 +4,7 @@ import { type OfferPage, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
 import type { Viewer } from '@/lib/access/viewer'
-import type { Offer } from '@/lib/proposal/offer'
+import type { Offer } from '@/lib/proposal/offer/offer'
 import { idIn, signedIn } from '../pages'
 import { stamp } from '../start/clock'
 

@@ -1,5 +1,5 @@
 import { RateLimiterRes, RateLimiterSQLite } from 'rate-limiter-flexible'
-import { sideFile } from '@/db/side-file'
+import { sideFile } from '@/db/house/side-file'
 import { sha256 } from '@/lib/record/hash'
 
 /** How often, within how many seconds. Nobody is ever locked out for what others do to their address. */

@@ -1,6 +1,7 @@
 import 'server-only'
 import { sweepAttempts } from '@/db/house/attempts'
 import { backUp } from '@/db/house/backup'
+import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepSignIn } from '@/db/sign-in/session'
@@ -17,6 +18,7 @@ async function keepHouse(): Promise<void> {
 	await sweepSignIn(now())
 	await sweepAttempts(system, stamp())
 	await sweepOnce(system, stamp())
+	await emptyLog(system)
 	const backup = now().getUTCHours() === backupHourUtc ? await backUp(system, stamp()) : undefined
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }

@@ -1,5 +1,5 @@
 import { numberWord } from '@/lib/format/words'
-import type { OfferView } from '@/lib/proposal/offer-view'
+import type { OfferView } from '@/lib/proposal/offer/offer-view'
 
 type Props = { readonly view: OfferView; readonly path: string; readonly may: 'answer' | 'look' | 'preview' }
 

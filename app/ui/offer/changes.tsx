@@ -1,4 +1,4 @@
-import type { Change } from '@/lib/proposal/changes'
+import type { Change } from '@/lib/proposal/offer/changes'
 
 /** What changed since the revision before, each field in words and in marks. */
 export function Changes({ changes }: { readonly changes: readonly Change[] }) {

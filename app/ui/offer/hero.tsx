@@ -1,5 +1,5 @@
 import { list } from '@/lib/format/words'
-import type { OfferView } from '@/lib/proposal/offer-view'
+import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { Strip } from '../strip'
 import { Wall } from '../wall'
 

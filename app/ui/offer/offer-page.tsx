@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import type { OfferView } from '@/lib/proposal/offer-view'
+import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
 import { Hero } from './hero'

@@ -1,6 +1,6 @@
 import Link from 'next/link'
 import { numberWord } from '@/lib/format/words'
-import type { OfferView } from '@/lib/proposal/offer-view'
+import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { Strip } from '../strip'
 
 type Props = { readonly view: OfferView; readonly isOpen: boolean; readonly hrefOf: (option: string) => string }

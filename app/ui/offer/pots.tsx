@@ -1,4 +1,4 @@
-import type { OfferView } from '@/lib/proposal/offer-view'
+import type { OfferView } from '@/lib/proposal/offer/offer-view'
 
 /** What is in each pot, as one would tell a neighbour; pots that hold the same are told once. */
 export function Pots({ view }: { readonly view: OfferView }) {

@@ -1,4 +1,4 @@
-import type { PriceView } from '@/lib/proposal/price-view'
+import type { PriceView } from '@/lib/proposal/offer/price-view'
 
 /** The price, line by line, as the server computed it for what was picked. */
 export function Price({ price }: { readonly price: PriceView | undefined }) {

@@ -1,7 +1,7 @@
 import type { Viewer } from '@/lib/access/viewer'
 import { wordsIn } from '@/lib/pricing/cost/words'
 import { take, type Wanted } from '@/lib/proposal/answer'
-import { standing } from '@/lib/proposal/standing'
+import { standing } from '@/lib/season/standing'
 import { write } from '../../open'
 import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'

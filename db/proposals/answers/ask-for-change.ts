@@ -1,5 +1,5 @@
 import type { Viewer } from '@/lib/access/viewer'
-import { type AskedNote, namedNotes } from '@/lib/proposal/parts'
+import { type AskedNote, namedNotes } from '@/lib/proposal/offer/parts'
 import { write } from '../../open'
 import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'

@@ -1,6 +1,6 @@
 import type { Viewer } from '@/lib/access/viewer'
 import type { NotOffered } from '@/lib/proposal/answer'
-import type { Offer } from '@/lib/proposal/offer'
+import type { Offer } from '@/lib/proposal/offer/offer'
 import { type AnswerCommand, decide, type KeptState, type Refusal } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import type { Id, PersonId, ProposalId } from '@/lib/units/id'

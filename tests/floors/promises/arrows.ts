@@ -79,23 +79,18 @@ const shapes: readonly Shape[] = [
 		because: 'the contacts of the client page',
 	},
 	{
-		from: 'app/(studio)/studio/clients/[client]/contacts.tsx',
-		to: 'db/house/attempts.ts',
-		because: 'an invitation that went wrong, as it was kept',
-	},
-	{
 		from: 'app/(studio)/studio/clients/[client]/container/card-text.ts',
 		to: 'db/clients/read-clients.ts',
 		because: "turns the client page's card into the form's text",
 	},
 	{
 		from: 'app/(studio)/studio/season/[season]/row.tsx',
-		to: 'db/seasons/season-page.ts',
+		to: 'db/studio/season-page.ts',
 		because: 'one row of the season page',
 	},
 	{
 		from: 'app/(studio)/studio/season/[season]/ledger.tsx',
-		to: 'db/seasons/season-page.ts',
+		to: 'db/studio/season-page.ts',
 		because: 'the rows and totals of the season page',
 	},
 ]

@@ -26,8 +26,8 @@ const keepings: readonly Keeping[] = [
 	},
 	{
 		names: ['drizzle-orm', 'drizzle-kit', 'better-sqlite3', '@auth/drizzle-adapter'],
-		in: ['db'],
-		because: 'SQL stays inside the record',
+		in: ['db', 'e2e/site/record.ts'],
+		because: 'SQL stays inside the record; a story counts rows in the file of a site that it does not run itself',
 		instead: 'call a function of `db/`',
 	},
 ]

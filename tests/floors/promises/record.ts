@@ -16,7 +16,7 @@ const exceptions: readonly Without[] = [
 		because: 'opens the file; `read` and `write` are what a viewer is asked about inside `db/`',
 	},
 	{
-		file: 'db/side-file.ts',
+		file: 'db/house/side-file.ts',
 		names: ['openSideFile', 'closeSideFile', 'sideFile'],
 		because: 'opens the file of what may be lost',
 	},
@@ -67,7 +67,7 @@ const insides: readonly Inside[] = [
 	{ place: 'db/outbox/enqueue.ts', because: 'a mail is written with what it reports', except: [] },
 	{ place: 'db/schema', because: 'no row and no table leaves the record', except: [] },
 	{
-		place: 'db/side-file.ts',
+		place: 'db/house/side-file.ts',
 		because: 'gives the connection to whoever asks',
 		except: [{ file: 'app/server/edge/limits.ts', because: 'the counters of the rate limiter take a connection' }],
 	},
@@ -116,8 +116,8 @@ describe('who comes first', () => {
 			},
 			{
 				name: 'another name in a file with an exception',
-				files: { ...floor, 'db/side-file.ts': 'export function sideFile() {}\nexport function everything() {}' },
-				at: ['db/side-file.ts:2'],
+				files: { ...floor, 'db/house/side-file.ts': 'export function sideFile() {}\nexport function everything() {}' },
+				at: ['db/house/side-file.ts:2'],
 			},
 			{
 				name: 'nothing where it comes first',
@@ -200,9 +200,9 @@ describe('the inside of the record', () => {
 			{
 				name: 'the side file anywhere but in the rate limiter',
 				files: {
-					'db/side-file.ts': '',
-					'app/server/a.ts': "import { sideFile } from '@/db/side-file'",
-					'app/server/edge/limits.ts': "import { sideFile } from '@/db/side-file'",
+					'db/house/side-file.ts': '',
+					'app/server/a.ts': "import { sideFile } from '@/db/house/side-file'",
+					'app/server/edge/limits.ts': "import { sideFile } from '@/db/house/side-file'",
 				},
 				at: ['app/server/a.ts:1'],
 			},

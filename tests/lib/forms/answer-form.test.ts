@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { approveForm, changeForm, skipForm } from '@/lib/forms/answer-form'
 import { read } from '@/lib/forms/read'
-import { changeParts } from '@/lib/proposal/parts'
+import { changeParts } from '@/lib/proposal/offer/parts'
 import { sha256 } from '@/lib/record/hash'
 import { offerOf } from '../proposal/sample'
 

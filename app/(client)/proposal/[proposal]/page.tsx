@@ -7,7 +7,7 @@ import { OfferPage } from '@/app/ui/offer/offer-page'
 import { readOffer } from '@/db/proposals/read-offer'
 import { markSeen } from '@/db/proposals/seen'
 import { whoIs } from '@/db/studio/studio'
-import { offerView } from '@/lib/proposal/offer-view'
+import { offerView } from '@/lib/proposal/offer/offer-view'
 import { Erased, Told } from './told'
 
 export const metadata: Metadata = { title: 'Your design' }

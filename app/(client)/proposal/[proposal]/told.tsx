@@ -1,7 +1,7 @@
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
-import { isRefusal, refusalInWords, standsInWords } from '@/lib/proposal/told'
+import { isRefusal, refusalInWords, standsInWords } from '@/lib/proposal/offer/told'
 import { dayOf } from '@/lib/units/day'
 
 /** What happened to the answer just given, and how the proposal stands. */

@@ -10,7 +10,7 @@ import { TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
 import { list } from '@/lib/format/words'
 import { choiceQuery } from '@/lib/forms/read'
-import { offerView } from '@/lib/proposal/offer-view'
+import { offerView } from '@/lib/proposal/offer/offer-view'
 import { Rows } from './rows'
 
 export const metadata: Metadata = { title: 'Check before you approve' }

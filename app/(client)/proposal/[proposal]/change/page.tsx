@@ -4,7 +4,7 @@ import { answerable } from '@/app/server/answers/answer-page'
 import { attemptFor } from '@/app/server/attempt'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'
-import { changeParts } from '@/lib/proposal/parts'
+import { changeParts } from '@/lib/proposal/offer/parts'
 
 export const metadata: Metadata = { title: 'Ask for a change' }
 

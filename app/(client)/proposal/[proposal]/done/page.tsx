@@ -6,7 +6,7 @@ import { ClientFrame } from '@/app/ui/client-frame'
 import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
 import { longDay } from '@/lib/format/day'
-import { type OfferView, offerView } from '@/lib/proposal/offer-view'
+import { type OfferView, offerView } from '@/lib/proposal/offer/offer-view'
 
 export const metadata: Metadata = { title: 'Thank you' }
 

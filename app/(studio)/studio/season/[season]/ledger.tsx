@@ -1,6 +1,6 @@
-import type { SeasonPage, SeasonRow } from '@/db/seasons/season-page'
+import type { SeasonPage, SeasonRow } from '@/db/studio/season-page'
 import { capital } from '@/lib/format/words'
-import { groups } from '@/lib/proposal/group'
+import { groups } from '@/lib/season/group'
 import { rowsAPage } from '@/lib/season/rows-a-page'
 import { Row } from './row'
 

@@ -1,6 +1,6 @@
 import { StateMark } from '@/app/ui/state-mark'
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
-import type { SeasonPage, SeasonRow } from '@/db/seasons/season-page'
+import type { SeasonPage, SeasonRow } from '@/db/studio/season-page'
 import { moneyFormat } from '@/lib/format/money'
 import { capital } from '@/lib/format/words'
 import { rowView } from '@/lib/season/row-view'

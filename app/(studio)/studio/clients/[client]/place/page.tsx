@@ -10,7 +10,7 @@ import { one } from '@/app/ui/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type ClientPage, clientPage } from '@/db/clients/read-clients'
 import type { Typed } from '@/lib/forms/read'
-import { wallKinds } from '@/lib/proposal/offer'
+import { wallKinds } from '@/lib/proposal/offer/offer'
 import { savePlace } from '../../actions'
 
 export const metadata: Metadata = { title: 'Place' }

@@ -1,6 +1,6 @@
 'use client'
 import type { DraftText } from '@/lib/forms/draft-form'
-import { differences } from '@/lib/proposal/differences'
+import { differences } from '@/lib/proposal/desk/differences'
 
 type Props = {
 	readonly mine: DraftText

@@ -1,5 +1,5 @@
 'use client'
-import type { Desk, DeskOption } from '@/lib/proposal/desk'
+import type { Desk, DeskOption } from '@/lib/proposal/desk/desk'
 
 /** The client's quote and the studio's costing beside the draft, as the server computed them. */
 export function PricePanel({ desk, isBehind }: { readonly desk: Desk | undefined; readonly isBehind: boolean }) {

@@ -2,7 +2,7 @@
 import { useRef, useState } from 'react'
 import { v7 } from 'uuid'
 import type { FieldErrors } from '@/lib/forms/read'
-import type { Problem } from '@/lib/proposal/ready'
+import type { Problem } from '@/lib/proposal/problem'
 import { publish } from '../actions'
 import type { Saving } from './use-saving'
 

@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
 import type { FieldErrors } from '@/lib/forms/read'
-import type { Desk } from '@/lib/proposal/desk'
+import type { Desk } from '@/lib/proposal/desk/desk'
 
 const pauseMs = 250
 const againMs = 2000

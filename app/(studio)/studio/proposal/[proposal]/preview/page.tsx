@@ -7,7 +7,7 @@ import { OfferPage } from '@/app/ui/offer/offer-page'
 import { readDraft } from '@/db/proposals/draft'
 import { previewOffer } from '@/db/proposals/price-draft'
 import { whoIs } from '@/db/studio/studio'
-import { offerView } from '@/lib/proposal/offer-view'
+import { offerView } from '@/lib/proposal/offer/offer-view'
 
 export const metadata: Metadata = { title: 'Preview' }
 

@@ -1,0 +1,68 @@
+import { eq } from 'drizzle-orm'
+import type { RecordedAct } from '@/lib/record/acts'
+import { canonical, type Json } from '@/lib/record/canonical'
+import type { Entry, Kept } from '@/lib/record/chain'
+import type { Reading } from '../open'
+import { answer, revision } from '../schema'
+
+type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
+
+const answers = {
+	approval: 'proposal approved',
+	'change asked for': 'change asked for',
+	skip: 'season skipped',
+} as const satisfies Record<string, RecordedAct>
+
+const published: RecordedAct = 'proposal published'
+const telling = new Set<string>([published, ...Object.values(answers)])
+
+const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
+	canonical({ act, at, actor, object, facts, sealed })
+
+/** Lists as they are kept with an answer: as text. */
+const asText = (list: Json | undefined): Json => (list === undefined ? null : canonical(list))
+
+function revisions(db: Reading): (readonly [says: string, what: string])[] {
+	return db
+		.select()
+		.from(revision)
+		.all()
+		.map(({ proposalId, number, hash, publishedAt: at, publishedBy }) => {
+			const told = { act: published, at, actor: `staff ${publishedBy}`, object: `proposal ${proposalId}`, sealed: null }
+			return [says({ ...told, facts: { number, revision: hash } }), `revision ${number} of ${proposalId}`]
+		})
+}
+
+function given(db: Reading): (readonly [says: string, what: string])[] {
+	return db
+		.select({ row: answer, to: revision })
+		.from(answer)
+		.innerJoin(revision, eq(revision.id, answer.revisionId))
+		.all()
+		.map(({ row: { kind, reference, revisionHash, option, extras, leftOut, totalCents, ...row }, to }) => {
+			const actor = `${row.word === 'client' ? 'contact' : 'staff'} ${row.by}`
+			const told = { act: answers[kind], at: row.at, actor, object: `proposal ${to.proposalId}`, sealed: row.wordsHash }
+			const named = revisionHash === to.hash ? revisionHash : null
+			return [
+				says({ ...told, facts: { reference, revision: named, option, extras, leftOut, totalCents } }),
+				`the answer ${reference}`,
+			]
+		})
+}
+
+/** The first line whose revision or answer is gone or says otherwise; else the first of these that no line tells of. */
+export function untold(
+	db: Reading,
+	lines: readonly Kept[],
+): { readonly seq: number | null; readonly why: string } | null {
+	const evidence = new Map([...revisions(db), ...given(db)])
+	for (const { entry } of lines) {
+		if (!telling.has(entry.act)) continue
+		const { extras, leftOut, ...facts } = entry.facts
+		const lists = entry.act === published ? {} : { extras: asText(extras), leftOut: asText(leftOut) }
+		if (!evidence.delete(says({ ...entry, facts: { ...facts, ...lists } })))
+			return { seq: entry.seq, why: 'the evidence says otherwise' }
+	}
+	const [left] = evidence.values()
+	return left === undefined ? null : { seq: null, why: `No line tells of ${left}.` }
+}

@@ -1,0 +1,51 @@
+import { linkIn } from '../site/mailbox'
+import { expect, phone, test } from '../site/story'
+
+test('a business client approves the winter design on a phone, from the mailed link to the receipt', async ({
+	visit,
+	mailbox,
+	cast,
+}) => {
+	const { bakeryApprover } = cast.people
+	const invitation = await mailbox.next(bakeryApprover.address, /design for winter/)
+	expect(Buffer.byteLength(invitation.html)).toBeLessThan(30_000)
+
+	const page = await visit(phone)
+	await page.goto(linkIn(invitation))
+	await expect(page.getByRole('heading', { name: 'Open your door' })).toBeVisible()
+	await page.getByRole('button', { name: 'Send me the link' }).click()
+	const link = await mailbox.next(bakeryApprover.address, /link to sign in/)
+	await page.goto(linkIn(link))
+	await page.getByRole('button', { name: 'Sign in' }).click()
+
+	await expect(page.getByRole('heading', { level: 1, name: 'Copper at the bakery door' })).toBeVisible()
+	await page.getByRole('checkbox', { name: /Two strings of warm lights/ }).check()
+	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toBeVisible()
+	const total = String(
+		await page
+			.getByRole('row', { name: /^Total/ })
+			.getByRole('cell')
+			.textContent(),
+	)
+	await page.getByRole('button', { name: 'Approve this design' }).click()
+
+	await expect(page.getByRole('heading', { name: 'Check before you approve' })).toBeVisible()
+	await expect(page.getByText('Two strings of warm lights')).toBeVisible()
+	await expect(page.getByText(total, { exact: true })).toBeVisible()
+	await page.getByLabel('Purchase-order number').fill('PO 4471')
+	await page.getByRole('button', { name: 'Approve this design' }).click()
+
+	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
+	const reference = String(
+		await page
+			.getByText(/^Reference/)
+			.locator('b')
+			.textContent(),
+	)
+	const receipt = await mailbox.next(bakeryApprover.address, /^Approved/)
+	expect(receipt.text).toContain(reference)
+	expect(receipt.text).toContain(total)
+	expect(receipt.text).toContain('PO 4471')
+	const notice = await mailbox.next(cast.people.designer.address, /Marrowby Bakery approved/)
+	expect(notice.text).toContain(total)
+})

@@ -1,0 +1,68 @@
+import { groupOn, rowOf } from '../site/season'
+import { expect, laptop, phone, test } from '../site/story'
+
+const palettes = ['Rose and pewter', 'Brass and navy', 'Bone and charcoal'] as const
+
+test('a homeowner puts each palette on the wall, on a phone, and approves the second', async ({ as, cast }) => {
+	const designer = await as('designer', laptop)
+	const household = cast.clients.clapboard.name
+	const page = await as('clapboardApprover', phone)
+	await page.goto('/')
+	await page.getByRole('link', { name: 'Look and answer' }).click()
+	const wall = page.getByRole('img', { name: /^Your wall, clapboard/ })
+	const bar = page.getByRole('region', { name: 'Your answer' })
+	const strip = (name: string) =>
+		page.getByRole('listitem').filter({ has: page.getByRole('link', { name: `: ${name}` }) })
+	const total = page.getByRole('row', { name: /^Total/ }).getByRole('cell')
+
+	for (const name of palettes) await expect(wall).toHaveAccessibleName(new RegExp(`${name}: `))
+	await expect(bar).toContainText('Three palettes to choose from')
+	await expect(bar).not.toContainText('$')
+	await expect(bar.getByRole('button')).toHaveCount(0)
+	await expect(page.getByText('On your wall now')).toHaveCount(0)
+	await expect(page.getByRole('heading', { name: 'What is in each pot' })).toHaveCount(0)
+	await expect(page.getByRole('heading', { name: 'The price' })).toHaveCount(0)
+	await bar.getByRole('link', { name: 'Choose a palette' }).click()
+	await expect(page.getByRole('heading', { name: 'Three palettes for your wall' })).toBeInViewport()
+
+	const sums = new Map<string, string>()
+	for (const name of palettes) {
+		const sum = await strip(name).getByText(/^\$/).textContent()
+		sums.set(name, String(sum))
+		await strip(name).getByRole('link').click()
+		await expect(bar).toContainText(name)
+		await expect(bar).toContainText(`${sum} · goes in`)
+		await expect(total).toHaveText(String(sum))
+		await expect(wall).toHaveAccessibleName(new RegExp(`before it ${name}: [^;]+$`))
+		await expect(wall).toBeInViewport()
+		await expect(strip(name)).toContainText('On your wall now')
+		await expect(page.getByRole('link', { name: /^Put it on the wall/ })).toHaveCount(2)
+		await expect(page).toHaveURL(/\?option=[abc]$/)
+	}
+	expect(new Set(sums.values()).size).toBe(palettes.length)
+
+	await page.goBack()
+	await expect(bar).toContainText('Three palettes to choose from')
+	await page.goBack()
+	await expect(page.getByRole('link', { name: 'Look and answer' })).toBeVisible()
+	await designer.goto('/studio')
+	await expect(rowOf(groupOn(designer, 'Waiting for them'), household)).toContainText('3 palettes')
+
+	await page.getByRole('link', { name: 'Look and answer' }).click()
+	await expect(bar).toContainText('Three palettes to choose from')
+	await page.getByRole('link', { name: /^Put it on the wall\s*: Brass and navy$/ }).click()
+	await bar.getByRole('button', { name: 'Approve this design' }).click()
+	await expect(page.getByRole('heading', { name: 'Check before you approve' })).toBeVisible()
+	await expect(page.getByText('Brass and navy', { exact: true })).toBeVisible()
+	const sum = sums.get('Brass and navy') ?? 'no sum'
+	await expect(page.getByText(sum, { exact: true })).toBeVisible()
+	await page.getByRole('button', { name: 'Approve this design' }).click()
+	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
+
+	await designer.reload()
+	const row = rowOf(groupOn(designer, 'Settled'), household)
+	await expect(row).toContainText('Approved')
+	await expect(row).toContainText('Brass and navy')
+	await expect(row).toContainText(`$${Math.round(Number(sum.slice(1)))}`)
+	await expect(rowOf(groupOn(designer, 'Waiting for them'), household)).toHaveCount(0)
+})

@@ -1,0 +1,88 @@
+import { linkIn, type Mail } from '../site/mailbox'
+import { mailsToSend } from '../site/record'
+import { rowOf } from '../site/season'
+import { expect, laptop, phone, test } from '../site/story'
+
+/** Each kind of mail: to whom it goes, and about what. */
+const kinds = [
+	['a link to sign in', 'innApprover', /^Your link to sign in$/],
+	['published', 'clapboardViewer', /^Your design for winter [\d–]+$/],
+	['revised', 'stuccoApprover', /^Your design for winter [\d–]+, revised$/],
+	['a reminder', 'vetApprover', /^We still need your answer for winter/],
+	['a change asked for', 'designer', /^The Merrowin household asks for a change$/],
+	['approved, the receipt', 'bakeryApprover', /^Approved: your design for winter [\d–]+, \d{4}-\d{4}$/],
+	['approved, to the studio', 'designer', /^Marrowby Bakery approved$/],
+	['skipped', 'designer', /^Lindquay Dental Practice skips winter/],
+] as const
+
+const most = 30_000
+
+/** What is wrong with a mail, in words; nothing when it is as it should be. */
+function faultsOf({ from, text, html, autoSubmitted, attachments }: Mail, studio: string): string[] {
+	const targets = new Set([...html.matchAll(/href="([^"]*)"/g)].map(([, href = '']) => href.replaceAll('&amp;', '&')))
+	const [only = '', ...more] = targets
+	const rules: readonly (readonly [fault: string, isSo: boolean])[] = [
+		['not from the studio by name', from !== studio],
+		['not marked as sent by a machine', autoSubmitted !== 'auto-generated'],
+		['no text', text.trim() === ''],
+		['no language in the HTML', !/<html[^>]* lang="en"/.test(html)],
+		['too heavy', Buffer.byteLength(html) + Buffer.byteLength(text) > most],
+		['something attached', attachments > 0],
+		['a script', /<script|javascript:|\son\w+=/i.test(html)],
+		['something to fetch', /<(img|link|iframe|video)\b|url\(/i.test(html)],
+		['not exactly one thing to open', only === '' || more.length > 0],
+		['the text lacks the link', !text.split(/\s/).includes(only)],
+		['a link that a mail reader may break', only.length > 200],
+	]
+	return rules.filter(([, isSo]) => isSo).map(([fault]) => fault)
+}
+
+test('every mail can be read as text and as a page, and leads to one place', async ({
+	as,
+	visit,
+	cast,
+	mailbox,
+	site,
+}) => {
+	const { proposals, people, clients } = cast
+	const stucco = await as('stuccoApprover', phone)
+	await stucco.goto(`/proposal/${proposals.stucco}/change`)
+	await stucco.getByLabel('The whole design').fill('A little less violet, please.')
+	await stucco.getByRole('button', { name: 'Ask for this change' }).click()
+	await expect(stucco.getByRole('heading', { name: 'We have your wishes.' })).toBeVisible()
+	const bakery = await as('bakeryApprover', phone)
+	await bakery.goto(`/proposal/${proposals.bakery}/approve`)
+	await bakery.getByRole('button', { name: 'Approve this design' }).click()
+	await expect(bakery.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
+	const dental = await as('dentalApprover', phone)
+	await dental.goto(`/proposal/${proposals.dental}/skip`)
+	await dental.getByRole('button', { name: 'Skip this season' }).click()
+	await expect(dental.getByRole('heading', { name: 'Skipped for this season.' })).toBeVisible()
+
+	const designer = await as('designer', laptop)
+	await designer.goto(`/studio/proposal/${proposals.stucco}`)
+	await designer.getByRole('button', { name: 'Publish to the client' }).click()
+	await expect(designer.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
+	await designer.goto('/studio')
+	await rowOf(designer, clients.vet.name)
+		.getByRole('button', { name: /^Remind/ })
+		.click()
+	await rowOf(designer, clients.vet.name)
+		.getByRole('button', { name: /^Remind again/ })
+		.click()
+	const guest = await visit(phone)
+	await guest.goto('/sign-in')
+	await guest.getByLabel('Mail address').fill(people.innApprover.address)
+	await guest.getByRole('button', { name: 'Send me the link' }).click()
+
+	for (const [kind, to, subject] of kinds) {
+		const mail = await mailbox.next(people[to].address, subject)
+		expect.soft(faultsOf(mail, cast.studio.name), kind).toEqual([])
+		expect.soft(new URL(linkIn(mail)).origin, kind).toBe(site.url)
+		expect.soft(mail.text, kind).toContain(`Dear ${people[to].name},`)
+	}
+	await expect.poll(() => mailsToSend(site)).toBe(0)
+	const ids = mailbox.mails.map(({ id }) => id)
+	expect(new Set(ids).size).toBe(ids.length)
+	expect(mailbox.mails.filter((mail) => faultsOf(mail, cast.studio.name).length > 0)).toEqual([])
+})

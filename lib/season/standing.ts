@@ -1,0 +1,57 @@
+import type { Words } from '../pricing/cost/explain'
+import type { JobInputs } from '../pricing/job-schema'
+import { price } from '../pricing/price'
+import { type Choice, everything } from '../pricing/quote/choice'
+import { type Costing, costing } from '../pricing/quote/costing'
+import { quote } from '../pricing/quote/quote'
+import type { Rates } from '../pricing/rates'
+import type { Offer, OfferOption } from '../proposal/offer/offer'
+
+export type Inputs = readonly { readonly key: string; readonly job: JobInputs }[]
+
+/** How a proposal shows in the season's ledger. With several palettes and none chosen, the one of least price stands for all. */
+export type Standing = {
+	readonly palette: string
+	readonly paletteCount: number
+	readonly paletteHexes: string
+	readonly valueCents: number
+	/** Tenths of a per cent. */
+	readonly marginTenths: number | null
+}
+
+export const hexesOf = ({ palette }: Pick<OfferOption, 'palette'>): string => palette.map(({ hex }) => hex).join(' ')
+
+/** The studio's side of an option and a choice, from frozen inputs. @throws when the inputs lack the option */
+export function costingOf(option: OfferOption, inputs: Inputs, rates: Rates, words: Words, choice: Choice): Costing {
+	const found = inputs.find(({ key }) => key === option.key)
+	if (found === undefined) throw new Error(`costingOf: there are no inputs for the option ${option.key}`)
+	return costing(option.prices, price({ ...found.job, rates }, words).costs, choice)
+}
+
+const total = (option: OfferOption) => quote(option.prices, everything).totalCents
+
+function cheapest({ options }: Offer): OfferOption {
+	const [least] = options.toSorted((a, b) => total(a) - total(b))
+	if (least === undefined) throw new Error('standing: the offer has no option')
+	return least
+}
+
+export function standing(
+	offer: Offer,
+	inputs: Inputs,
+	rates: Rates,
+	words: Words,
+	chosen?: { option: OfferOption; choice: Choice },
+): Standing {
+	const option = chosen?.option ?? cheapest(offer)
+	const choice = chosen?.choice ?? everything
+	const margin = costingOf(option, inputs, rates, words, choice).marginPercent
+	const count = chosen === undefined ? offer.options.length : 1
+	return {
+		palette: count === 1 ? option.name : '',
+		paletteCount: count,
+		paletteHexes: hexesOf(option),
+		valueCents: quote(option.prices, choice).totalCents,
+		marginTenths: margin === null ? null : Math.round(margin * 10),
+	}
+}

@@ -1,0 +1,155 @@
+import { beforeEach, describe, expect, test, vi } from 'vitest'
+import { clientPage } from '@/db/clients/read-clients'
+import { keepAttempt } from '@/db/house/attempts'
+import { sideFile } from '@/db/house/side-file'
+import type { ClientKey } from '@/demo/cast/clients'
+import type { AnyPersonKey } from '@/demo/play/stage'
+import type { Viewer } from '@/lib/access/viewer'
+import { hash } from '@/lib/record/hash'
+import { id } from '@/lib/units/id'
+import { stepsOf } from '../proposals/steps'
+import { found, stranger, studio } from '../stage/studio'
+import { exported, takers } from './exports'
+import { type House, type Outcome, type Person, persons, type Row, rows, type Things } from './rows'
+
+const of = studio()
+const { draft, page } = stepsOf(of)
+
+/** As everybody is to the things of the bakery. */
+const who: Record<Person, AnyPersonKey | 'nobody' | 'system'> = {
+	designer: 'designer',
+	helper: 'helper',
+	approver: 'bakeryApprover',
+	looker: 'bakeryViewer',
+	'of another client': 'dentalApprover',
+	nobody: 'nobody',
+	system: 'system',
+}
+
+/** They make a viewer's rights and are no rights themselves: see `viewer.test.ts`. */
+const mechanism = ['viewer actorOf', 'viewer denied', 'viewer visibleTo']
+
+let house: House
+
+async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: AnyPersonKey): Promise<Things> {
+	const designer = await of.as('designer')
+	const { contacts, places } = found(await clientPage(designer, of.cast().clients[client].id))
+	const [place] = places
+	const attempt = of.once()
+	await keepAttempt(await of.as(approver), attempt, { typed: { notes: ['Taller.'] }, errors: {} }, of.stamp())
+	return {
+		client: of.cast().clients[client].id,
+		place: found(place).id,
+		container: found(place?.containers[0]).id,
+		contact: found(contacts.find(({ address }) => address === of.cast().people[approver].address)).id,
+		person: of.cast().people[approver].id,
+		proposal: of.cast().proposals[client],
+		revision: (await page(client)).hash,
+		version: (await draft(client)).version,
+		attempt,
+	}
+}
+
+const absentId = '01999999-0000-7000-8000-00000000000a'
+const absent: Things = {
+	client: id<'client'>(absentId),
+	place: id<'place'>(absentId),
+	container: id<'container'>(absentId),
+	contact: id<'contact'>(absentId),
+	person: id<'person'>(absentId),
+	proposal: id<'proposal'>(absentId),
+	revision: hash('f'.repeat(64)),
+	version: 2,
+	attempt: id<'once'>(absentId),
+}
+
+beforeEach(() => {
+	const mail = stranger(of.folder(), (sqlite) => {
+		sqlite.exec('UPDATE proposal SET seen_at = NULL')
+		return found(sqlite.prepare<[], string>('SELECT id FROM outbox WHERE sent_at IS NULL').pluck().get())
+	})
+	const { seasons, materials } = of.cast()
+	house = { season: seasons.winter, material: materials.cedar, mail: id<'mail'>(mail), once: of.once, stamp: of.stamp }
+})
+
+const files = () => [found(globalThis.doorsillDatabase).sqlite, sideFile()] as const
+const writes = () =>
+	files()
+		.map((sqlite) => found(sqlite.prepare<[], number>('SELECT total_changes()').pluck().get()))
+		.join(' ')
+
+/** Calls, tells whether anything was written in either file, and takes it back. */
+async function tried(call: Row['call'], viewer: Viewer, things: Things): Promise<{ said: unknown; wrote: boolean }> {
+	for (const sqlite of files()) sqlite.exec('BEGIN')
+	const before = writes()
+	try {
+		const said = await call(viewer, things, house)
+		return { said, wrote: writes() !== before }
+	} finally {
+		for (const sqlite of files()) sqlite.exec('ROLLBACK')
+	}
+}
+
+const isEmpty = (said: unknown) =>
+	said === undefined || said === 0 || JSON.stringify(said) === '[]' || JSON.stringify(said) === '{"count":0,"first":[]}'
+
+function outcome({ said, wrote }: { said: unknown; wrote: boolean }): Outcome | string {
+	for (const why of ['hidden', 'forbidden'] as const)
+		if (JSON.stringify(said) === JSON.stringify({ ok: false, why })) return wrote ? `${why}, and wrote` : why
+	if (isEmpty(said)) return said === undefined && wrote ? 'done' : wrote ? 'none, and wrote' : 'none'
+	if (typeof said === 'object' && said !== null && 'ok' in said && said.ok === false) return JSON.stringify(said)
+	return 'value'
+}
+
+describe('the table of functions and persons', () => {
+	test('has a row for every function of db that takes a viewer, and none beside', () => {
+		expect(Object.keys(rows).concat(mechanism).toSorted()).toEqual(exported())
+	})
+
+	test('would miss none', () => {
+		const text = [
+			'export async function readPlan(viewer: Viewer, id: string) {}',
+			'export const listPlans = (viewer: Viewer) => []',
+			'export const sweepPlans = async (_viewer: Viewer, at: string) => undefined',
+			'export function planIn(db: Reading, viewer: Viewer) {}',
+			'async function inside(viewer: Viewer) {}',
+		].join('\n')
+		expect(takers(text)).toEqual(['readPlan', 'listPlans', 'sweepPlans'])
+	})
+})
+
+const all = Object.entries(rows)
+
+describe('each is given what the table says', () => {
+	test.each(all)('%s', async (_, { call, gives }) => {
+		const things = await thingsOf('bakery', 'bakeryApprover')
+		const given: Record<string, string> = {}
+		for (const person of persons) given[person] = outcome(await tried(call, await of.as(who[person]), things))
+		expect(given).toEqual(gives)
+	})
+})
+
+describe('another client’s is told as none’s', () => {
+	test.each(all.filter(([, row]) => row.of === 'client'))('%s', async (_, { call }) => {
+		const foreign = await thingsOf('dental', 'dentalApprover')
+		for (const person of persons) {
+			const viewer = await of.as(who[person])
+			const [theirs, none] = [await tried(call, viewer, foreign), await tried(call, viewer, absent)]
+			expect(['none', 'hidden'], person).toContain(outcome(none))
+			if (viewer.is === 'contact' && person !== 'of another client') expect(theirs, person).toEqual(none)
+		}
+	})
+})
+
+describe('a contact’s question about another client is narrowed in the database itself', () => {
+	const narrowed = /"(client_id|client"\."id)" in \(\?/
+
+	test.each(all.filter(([, row]) => row.of === 'client'))('%s', async (_, { call }) => {
+		const [foreign, viewer] = [await thingsOf('dental', 'dentalApprover'), await of.as('bakeryApprover')]
+		const prepare = vi.spyOn(found(globalThis.doorsillDatabase).sqlite, 'prepare')
+		await call(viewer, foreign, house)
+		const asked = prepare.mock.calls.map(([sql]) => sql)
+		prepare.mockRestore()
+		expect(asked.filter((sql) => !narrowed.test(sql))).toEqual([])
+	})
+})

@@ -1,0 +1,369 @@
+import { listMaterials, saveMaterial } from '@/db/catalogue/materials'
+import { saveRecipe } from '@/db/catalogue/recipes'
+import { keepStock } from '@/db/catalogue/stock'
+import { saveSupplier } from '@/db/catalogue/suppliers'
+import { eraseClient } from '@/db/clients/erase'
+import { doors, readHome } from '@/db/clients/home'
+import { clientPage, listClients } from '@/db/clients/read-clients'
+import { saveClient } from '@/db/clients/save-client'
+import { endContact, inviteContact } from '@/db/clients/save-contact'
+import { saveContainer } from '@/db/clients/save-container'
+import { addSiteColour, savePlace } from '@/db/clients/save-place'
+import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
+import { backUp } from '@/db/house/backup'
+import { emptyLog } from '@/db/house/empty-log'
+import { noteLapses } from '@/db/house/lapse'
+import { sweepOnce } from '@/db/house/sweep-once'
+import { leaseMail, settleMail } from '@/db/outbox/lease'
+import { addressee, mailedProposal } from '@/db/outbox/mail-facts'
+import { approve } from '@/db/proposals/answers/approve'
+import { askForChange } from '@/db/proposals/answers/ask-for-change'
+import { mayAnswer } from '@/db/proposals/answers/open'
+import { skipSeason } from '@/db/proposals/answers/skip'
+import { beginProposal } from '@/db/proposals/begin'
+import { readDraft, saveDraft } from '@/db/proposals/draft'
+import { previewOffer, priceDraft } from '@/db/proposals/price-draft'
+import { publish } from '@/db/proposals/publish'
+import { readDesk } from '@/db/proposals/read-desk'
+import { readOffer } from '@/db/proposals/read-offer'
+import { remind } from '@/db/proposals/remind'
+import { markSeen } from '@/db/proposals/seen'
+import { steer } from '@/db/proposals/steer'
+import { toInstall } from '@/db/proposals/to-install'
+import { verify } from '@/db/record/verify'
+import type { Stamp } from '@/db/stamp'
+import { hireStaff } from '@/db/studio/hire'
+import { seasonPage } from '@/db/studio/season-page'
+import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
+import { readSettings, saveSettings, studioName, whoIs } from '@/db/studio/studio'
+import { round } from '@/demo/cast/vessels'
+import type { Viewer } from '@/lib/access/viewer'
+import { emptyDraft } from '@/lib/proposal/draft'
+import type { Hash } from '@/lib/record/hash'
+import { day, type Moment, moment } from '@/lib/units/day'
+import { hex } from '@/lib/units/hex'
+import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+
+/** The things of one client. */
+export type Things = {
+	readonly client: ClientId
+	readonly place: PlaceId
+	readonly container: ContainerId
+	readonly contact: Id<'contact'>
+	readonly person: PersonId
+	readonly proposal: ProposalId
+	readonly revision: Hash
+	readonly version: number
+	/** Of what the client's approver typed. */
+	readonly attempt: Id<'once'>
+}
+/** The things of the studio. */
+export type House = {
+	readonly season: SeasonId
+	readonly material: MaterialId
+	readonly mail: Id<'mail'>
+	readonly once: () => Id<'once'>
+	readonly stamp: (at?: Moment) => Stamp
+}
+
+export const persons = ['designer', 'helper', 'approver', 'looker', 'of another client', 'nobody', 'system'] as const
+export type Person = (typeof persons)[number]
+
+/** `none`: undefined, an empty list or nothing counted. `done`: nothing said, something written. */
+export type Outcome = 'value' | 'done' | 'none' | 'hidden' | 'forbidden'
+
+type Call = (viewer: Viewer, things: Things, house: House) => Promise<unknown>
+export type Row = {
+	readonly call: Call
+	readonly of: 'client' | 'studio'
+	readonly gives: Readonly<Record<Person, Outcome>>
+}
+
+/** What each gets, in the order of `persons`; one for all of a kind where the kind is given alone. */
+const to = (
+	...[designer, helper, approver, looker, other, nobody, system]: readonly [
+		Outcome,
+		Outcome,
+		Outcome,
+		Outcome,
+		Outcome,
+		Outcome,
+		Outcome,
+	]
+) => ({
+	designer,
+	helper,
+	approver,
+	looker,
+	'of another client': other,
+	nobody,
+	system,
+})
+
+const row =
+	(of: Row['of'], gives: Row['gives']) =>
+	(call: Call): Row => ({ of, gives, call })
+
+const designerReads = to('value', 'none', 'none', 'none', 'none', 'none', 'none')
+const designerDoes = to('value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden')
+const designerAndSystemRead = to('value', 'none', 'none', 'none', 'none', 'none', 'value')
+const systemReads = to('none', 'none', 'none', 'none', 'none', 'none', 'value')
+const systemDoes = to('none', 'none', 'none', 'none', 'none', 'none', 'done')
+const approverAnswers = to('forbidden', 'hidden', 'value', 'forbidden', 'hidden', 'hidden', 'hidden')
+const everybodyReads = to('value', 'value', 'value', 'value', 'value', 'value', 'value')
+const everybodyDoes = to('done', 'done', 'done', 'done', 'done', 'done', 'done')
+
+const muchLater = moment(new Date('2027-09-30T12:00:00Z'))
+const settings = { name: 'Sedge & Lantern', timeZone: 'America/New_York', currency: 'USD', lengths: 'cm' } as const
+const clientFields = {
+	kind: 'household',
+	name: 'Another name',
+	netDays: 30,
+	exemptCertificate: null,
+	exemptExpires: null,
+	studioNote: '',
+} as const
+const placeFields = {
+	name: 'Back door',
+	address: '5 Chandlers Row',
+	taxMilliPercent: 4000,
+	driveMinutes: 7,
+	zoneCents: null,
+	wallKind: 'brick',
+	wallHex: hex('#8b6353'),
+	doorHex: null,
+	accessNote: '',
+} as const
+const colour = { name: 'bell', hex: hex('#b08d4f'), side: 'outside' } as const
+const materialFields = {
+	name: 'Ilex, red',
+	kind: 'fresh',
+	piece: 'branch',
+	role: 'thriller',
+	unit: 'stem',
+	piecesPerUnit: 1,
+	hex: hex('#9c2b22'),
+	isPoisonousToPeople: true,
+	isPoisonousToPets: true,
+	hasSmallParts: false,
+} as const
+const sold = { supplier: 'Ferrow Growers', size: 10, priceCents: 1900, freightPercent: 8 }
+const spring = {
+	quarter: 'spring',
+	year: 2027,
+	windowFrom: day('2027-04-12'),
+	windowTo: day('2027-04-23'),
+	answerBy: day('2027-03-19'),
+} as const
+const draft = emptyDraft({ from: null, to: null, answerBy: null })
+
+const answering = ({ proposal, revision }: Things, { once }: House) => ({
+	proposal,
+	revision,
+	once: once(),
+	browser: 'a test',
+})
+const steering = ({ proposal }: Things, { once }: House) =>
+	({ proposal, step: 'withdraw', reason: '', once: once() }) as const
+
+/** Function × person, over the things of the approver's and the looker's own client. */
+export const rows: Readonly<Record<string, Row>> = {
+	'catalogue/materials listMaterials': row('studio', designerReads)((viewer) => listMaterials(viewer)),
+	'catalogue/materials saveMaterial': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) => saveMaterial(viewer, null, materialFields, sold, stamp())),
+	'catalogue/recipes saveRecipe': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) =>
+		saveRecipe(viewer, null, { name: 'Red stems', quarter: 'winter', note: '', lines: [] }, stamp()),
+	),
+	'catalogue/stock keepStock': row(
+		'client',
+		designerDoes,
+	)((viewer, { client }, { material, stamp }) =>
+		keepStock(viewer, { material, client, quantity: 3, usesBefore: 1 }, stamp()),
+	),
+	'catalogue/suppliers saveSupplier': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) => saveSupplier(viewer, { name: 'Ferrow Growers', leadDays: 9, note: '' }, stamp())),
+	'clients/erase eraseClient': row(
+		'client',
+		designerDoes,
+	)((viewer, { client }, { stamp }) => eraseClient(viewer, client, stamp())),
+	'clients/home doors': row(
+		'studio',
+		to('none', 'none', 'value', 'value', 'value', 'none', 'none'),
+	)((viewer) => doors(viewer)),
+	'clients/home readHome': row(
+		'client',
+		to('none', 'none', 'value', 'value', 'none', 'none', 'none'),
+	)((viewer, { client }, { stamp }) => readHome(viewer, client, stamp())),
+	'clients/read-clients clientPage': row('client', designerReads)((viewer, { client }) => clientPage(viewer, client)),
+	'clients/read-clients listClients': row('studio', designerReads)((viewer) => listClients(viewer)),
+	'clients/save-client saveClient': row(
+		'client',
+		designerDoes,
+	)((viewer, { client }, { stamp }) => saveClient(viewer, client, clientFields, stamp())),
+	'clients/save-contact endContact': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, contact }, { stamp }) => endContact(viewer, { client, contact }, stamp())),
+	'clients/save-contact inviteContact': row(
+		'client',
+		designerDoes,
+	)((viewer, { client }, { stamp }) =>
+		inviteContact(
+			viewer,
+			{ client, name: 'Una Marrowby', address: 'una@marrowbybakery.example', may: 'look' },
+			stamp(),
+		),
+	),
+	'clients/save-container saveContainer': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, place, container }, { stamp }) =>
+		saveContainer(viewer, { client, place, container }, round('By the till', '#2f3336').card, stamp()),
+	),
+	'clients/save-place addSiteColour': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, place }, { stamp }) => addSiteColour(viewer, { client, place }, colour, stamp())),
+	'clients/save-place savePlace': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, place }, { stamp }) => savePlace(viewer, { client, place }, placeFields, stamp())),
+	'house/attempts keepAttempt': row(
+		'studio',
+		everybodyDoes,
+	)((viewer, _, { once, stamp }) => keepAttempt(viewer, once(), { typed: {}, errors: {} }, stamp())),
+	'house/attempts readAttempt': row(
+		'client',
+		to('none', 'none', 'value', 'none', 'none', 'none', 'none'),
+	)((viewer, { attempt }) => readAttempt(viewer, attempt)),
+	'house/attempts sweepAttempts': row(
+		'studio',
+		systemDoes,
+	)((viewer, _, { stamp }) => sweepAttempts(viewer, stamp(muchLater))),
+	'house/backup backUp': row('studio', systemReads)((viewer, _, { stamp }) => backUp(viewer, stamp())),
+	'house/empty-log emptyLog': row('studio', systemReads)((viewer) => emptyLog(viewer)),
+	'house/lapse noteLapses': row('studio', systemReads)((viewer, _, { stamp }) => noteLapses(viewer, stamp(muchLater))),
+	'house/sweep-once sweepOnce': row(
+		'studio',
+		systemDoes,
+	)((viewer, _, { stamp }) => sweepOnce(viewer, stamp(muchLater))),
+	'outbox/lease leaseMail': row('studio', systemReads)((viewer, _, { stamp }) => leaseMail(viewer, 5, stamp())),
+	'outbox/lease settleMail': row(
+		'studio',
+		systemDoes,
+	)((viewer, _, { mail, stamp }) => settleMail(viewer, { id: mail, tries: 1 }, 'sent', stamp())),
+	'outbox/mail-facts addressee': row('client', systemReads)((viewer, { person }) => addressee(viewer, person)),
+	'outbox/mail-facts mailedProposal': row(
+		'client',
+		systemReads,
+	)((viewer, { proposal, person }) => mailedProposal(viewer, { proposal, number: 1, person })),
+	'proposals/answers/approve approve': row(
+		'client',
+		approverAnswers,
+	)((viewer, things, house) =>
+		approve(
+			viewer,
+			{ ...answering(things, house), option: 'a', extras: [], leftOut: [], purchaseOrder: '' },
+			house.stamp(),
+		),
+	),
+	'proposals/answers/ask-for-change askForChange': row(
+		'client',
+		approverAnswers,
+	)((viewer, things, house) =>
+		askForChange(viewer, { ...answering(things, house), notes: [{ part: 'whole', words: 'Taller.' }] }, house.stamp()),
+	),
+	'proposals/answers/open mayAnswer': row(
+		'client',
+		approverAnswers,
+	)((viewer, { proposal }, { stamp }) => mayAnswer(viewer, proposal, stamp())),
+	'proposals/answers/skip skipSeason': row(
+		'client',
+		approverAnswers,
+	)((viewer, things, house) => skipSeason(viewer, { ...answering(things, house), why: '' }, house.stamp())),
+	'proposals/begin beginProposal': row(
+		'client',
+		designerDoes,
+	)((viewer, { client }, { season, stamp }) => beginProposal(viewer, { client, season }, stamp())),
+	'proposals/draft readDraft': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal }, { stamp }) => readDraft(viewer, proposal, stamp())),
+	'proposals/draft saveDraft': row(
+		'client',
+		designerDoes,
+	)((viewer, { proposal, version }, { stamp }) => saveDraft(viewer, { proposal, version, draft }, stamp())),
+	'proposals/price-draft previewOffer': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal }, { stamp }) => previewOffer(viewer, { proposal, draft }, stamp())),
+	'proposals/price-draft priceDraft': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal }, { stamp }) => priceDraft(viewer, { proposal, draft }, stamp())),
+	'proposals/publish publish': row(
+		'client',
+		designerDoes,
+	)((viewer, { proposal, version }, { once, stamp }) => publish(viewer, { proposal, version, once: once() }, stamp())),
+	'proposals/read-desk readDesk': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal }, { stamp }) => readDesk(viewer, proposal, stamp())),
+	'proposals/read-offer readOffer': row(
+		'client',
+		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),
+	)((viewer, { proposal }, { stamp }) => readOffer(viewer, proposal, stamp())),
+	'proposals/remind remind': row(
+		'client',
+		designerDoes,
+	)((viewer, { proposal }, { once, stamp }) => remind(viewer, { proposal, again: true, once: once() }, stamp())),
+	'proposals/seen markSeen': row(
+		'client',
+		to('none', 'none', 'done', 'done', 'none', 'none', 'none'),
+	)((viewer, { proposal }, { stamp }) => markSeen(viewer, proposal, stamp())),
+	'proposals/steer steer': row(
+		'client',
+		designerDoes,
+	)((viewer, things, house) => steer(viewer, steering(things, house), house.stamp())),
+	'proposals/to-install toInstall': row(
+		'studio',
+		to('value', 'value', 'none', 'none', 'none', 'none', 'none'),
+	)((viewer) => toInstall(viewer)),
+	'record/verify verify': row('studio', designerAndSystemRead)((viewer) => verify(viewer)),
+	'studio/season-page seasonPage': row(
+		'studio',
+		designerAndSystemRead,
+	)((viewer, _, { season, stamp }) => seasonPage(viewer, { season, page: 1 }, stamp())),
+	'studio/seasons clientsWithout': row(
+		'studio',
+		designerAndSystemRead,
+	)((viewer, _, { season }) => clientsWithout(viewer, season)),
+	'studio/seasons listSeasons': row('studio', designerAndSystemRead)((viewer) => listSeasons(viewer)),
+	'studio/seasons planSeason': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) => planSeason(viewer, spring, stamp())),
+	'studio/hire hireStaff': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) =>
+		hireStaff(viewer, { name: 'Perrin Ashgrove', address: 'perrin@sedgeandlantern.example', role: 'helper' }, stamp()),
+	),
+	'studio/studio readSettings': row('studio', designerReads)((viewer) => readSettings(viewer)),
+	'studio/studio saveSettings': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) => saveSettings(viewer, settings, stamp())),
+	'studio/studio studioName': row('studio', everybodyReads)((viewer) => studioName(viewer)),
+	'studio/studio whoIs': row(
+		'studio',
+		to('value', 'value', 'value', 'value', 'value', 'none', 'none'),
+	)((viewer) => whoIs(viewer)),
+}

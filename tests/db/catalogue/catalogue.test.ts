@@ -1,0 +1,155 @@
+import { describe, expect, test } from 'vitest'
+import { listMaterials, saveMaterial } from '@/db/catalogue/materials'
+import { saveRecipe } from '@/db/catalogue/recipes'
+import { keepStock } from '@/db/catalogue/stock'
+import { saveSupplier } from '@/db/catalogue/suppliers'
+import { must } from '@/demo/play/must'
+import { hex } from '@/lib/units/hex'
+import { id } from '@/lib/units/id'
+import { changesOf, refused, rowsIn } from '../stage/rows'
+import { found, stranger, studio } from '../stage/studio'
+
+const of = studio()
+const none = '01999999-0000-7000-8000-00000000000a'
+const hidden = { ok: false, why: 'hidden' }
+const designer = () => of.as('designer')
+
+const ilex = {
+	name: 'Ilex, red',
+	kind: 'fresh',
+	piece: 'branch',
+	role: 'thriller',
+	unit: 'stem',
+	piecesPerUnit: 1,
+	hex: hex('#9c2b22'),
+	isPoisonousToPeople: true,
+	isPoisonousToPets: true,
+	hasSmallParts: false,
+} as const
+const sold = { supplier: 'Ferrow Growers', size: 10, priceCents: 1900, freightPercent: 8 }
+
+describe('a material', () => {
+	const save = async (
+		material: Parameters<typeof saveMaterial>[1],
+		fields: Parameters<typeof saveMaterial>[2] = ilex,
+		pack = sold,
+	) => saveMaterial(await designer(), material, fields, pack, of.stamp())
+	const row = async (name: string) =>
+		found((await listMaterials(await designer())).find(({ material }) => material.name === name))
+
+	test('new, comes with its pack and, where nobody knows him yet, its supplier', async () => {
+		const { did } = await changesOf(of.folder(), () => save(null))
+		expect(did).toEqual({ event: '+1', material: '+1', pack: '+1', supplier: '+1' })
+		expect(await row('Ilex, red')).toMatchObject({
+			material: ilex,
+			pack: { size: 10, priceCents: 1900, freightPercent: 8, retiredAt: null },
+			supplier: 'Ferrow Growers',
+			inStock: 0,
+		})
+	})
+
+	test('changed, is bought in the new pack; the one before is put aside and stays', async () => {
+		const { material, pack } = found((await listMaterials(await designer()))[0])
+		const { did } = await changesOf(of.folder(), () =>
+			save(material.id, { ...ilex, name: 'Another name' }, { ...sold, priceCents: 2100 }),
+		)
+		expect(did).toEqual({ event: '+1', material: '~1', pack: '+1 ~1', supplier: '+1' })
+		expect((await row('Another name')).pack).toMatchObject({ priceCents: 2100 })
+		const retired = stranger(of.folder(), (sqlite) =>
+			sqlite.prepare('SELECT retired_at FROM pack WHERE id = ?').pluck().get(pack?.id),
+		)
+		expect(retired).toBe(of.cast().now)
+	})
+
+	test('has a name of its own', async () => {
+		const [first, second] = await listMaterials(await designer())
+		const taken = { ...ilex, name: found(first).material.name }
+		for (const material of [null, found(second).material.id])
+			expect(await refused(of.folder(), () => save(material, taken))).toEqual({ ok: false, why: 'name taken' })
+		expect(await save(found(first).material.id, taken)).toMatchObject({ ok: true })
+	})
+
+	test('that is not there is not made by a change', async () => {
+		expect(await refused(of.folder(), () => save(id<'material'>(none)))).toEqual(hidden)
+	})
+
+	test('is listed by role and name, each once, with what the studio has of it', async () => {
+		const list = await listMaterials(await designer())
+		expect(list).toHaveLength(Object.keys(of.cast().materials).length)
+		const order = list.map(({ material }) => `${material.role} ${material.name}`)
+		expect(order).toEqual(order.toSorted())
+		const stock = stranger(of.folder(), (sqlite) =>
+			sqlite.prepare('SELECT count(*) FROM stock WHERE client_id IS NULL AND quantity > 0').pluck().get(),
+		)
+		expect(list.filter(({ inStock }) => inStock > 0)).toHaveLength(Number(stock))
+	})
+})
+
+describe('what storage holds', () => {
+	const keep = async (held: Partial<Parameters<typeof keepStock>[1]>) =>
+		keepStock(
+			await designer(),
+			{ material: of.cast().materials.cedar, client: null, quantity: 12.5, usesBefore: 2, ...held },
+			of.stamp(),
+		)
+
+	test('counted again, replaces the count; the studio’s and each client’s apart', async () => {
+		const kinds = [null, of.cast().clients.bakery.id, of.cast().clients.dental.id]
+		for (const client of kinds)
+			expect((await changesOf(of.folder(), () => keep({ client }))).did).toEqual({ event: '+1', stock: '+1' })
+		for (const client of kinds)
+			expect((await changesOf(of.folder(), () => keep({ client, quantity: 3 }))).did).toEqual({
+				event: '+1',
+				stock: '~1',
+			})
+	})
+
+	test('of nothing known, or for nobody known', async () => {
+		for (const held of [{ material: id<'material'>(none) }, { client: id<'client'>(none) }])
+			expect(await refused(of.folder(), () => keep(held))).toEqual(hidden)
+	})
+})
+
+describe('a recipe', () => {
+	const line = (count: number) =>
+		({ material: of.cast().materials.cedar, role: 'filler', holding: 'sold', count }) as const
+	const fields = (name: string, counts: readonly number[]) =>
+		({ name, quarter: 'winter', note: 'Late.', lines: counts.map(line) }) as const
+	const save = async (recipe: Parameters<typeof saveRecipe>[1], what: Parameters<typeof saveRecipe>[2]) =>
+		saveRecipe(await designer(), recipe, what, of.stamp())
+	const counts = (recipe: string) =>
+		stranger(of.folder(), (sqlite) =>
+			sqlite.prepare('SELECT count FROM recipe_line WHERE recipe_id = ? ORDER BY position').pluck().all(recipe),
+		)
+
+	test('new, keeps its lines in order; changed, has the new ones alone', async () => {
+		const { id: recipe } = must('new', await save(null, fields('Cedar alone', [4, 2.5, 1])))
+		expect(counts(recipe)).toEqual([4, 2.5, 1])
+		must('change', await save(recipe, fields('Cedar alone', [3])))
+		expect(counts(recipe)).toEqual([3])
+	})
+
+	test('has a name of its own, and is not made by a change', async () => {
+		const { id: recipe } = must('new', await save(null, fields('Cedar alone', [4])))
+		expect(await refused(of.folder(), () => save(null, fields('Cedar alone', [5])))).toEqual({
+			ok: false,
+			why: 'name taken',
+		})
+		expect(await refused(of.folder(), () => save(id<'recipe'>(none), fields('Other', [5])))).toEqual(hidden)
+		expect(counts(recipe)).toEqual([4])
+	})
+})
+
+test('a supplier is known by name: a second time, changed', async () => {
+	const viewer = await designer()
+	const save = (leadDays: number) =>
+		saveSupplier(viewer, { name: 'Ferrow Growers', leadDays, note: 'By rail.' }, of.stamp())
+	const first = await changesOf(of.folder(), () => save(9))
+	const again = await changesOf(of.folder(), () => save(11))
+	expect([first.did, again.did]).toEqual([
+		{ event: '+1', supplier: '+1' },
+		{ event: '+1', supplier: '~1' },
+	])
+	expect(again.said).toEqual(first.said)
+	expect(rowsIn(of.folder()).supplier).toContainEqual(expect.stringContaining('"Ferrow Growers",11,"By rail."'))
+})

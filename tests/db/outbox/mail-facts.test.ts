@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest'
+import { eraseClient } from '@/db/clients/erase'
+import { addressee, mailedProposal } from '@/db/outbox/mail-facts'
+import { must } from '@/demo/play/must'
+import { id } from '@/lib/units/id'
+import { stepsOf } from '../proposals/steps'
+import { studio } from '../stage/studio'
+
+const of = studio()
+const { idOf, page, publish } = stepsOf(of)
+const none = '01999999-0000-7000-8000-00000000000a'
+
+describe('to whom a mail goes', () => {
+	test.each(['bakeryViewer', 'designer', 'helper'] as const)('%s', async (who) => {
+		const { id: person, name, address } = of.cast().people[who]
+		const to = { name, address, handle: expect.stringMatching(/^[\w-]{22}$/), studio: 'Sedge & Lantern' }
+		expect(await addressee(await of.as('system'), person)).toEqual(to)
+	})
+
+	test('nobody, for one who is not there or was erased', async () => {
+		const system = await of.as('system')
+		expect(await addressee(system, id<'person'>(none))).toBeUndefined()
+		must('erase', await eraseClient(await of.as('designer'), of.cast().clients.stucco.id, of.stamp()))
+		expect(await addressee(system, of.cast().people.stuccoApprover.id)).toBeUndefined()
+	})
+})
+
+describe('what a mail reports', () => {
+	const mailed = async (key: 'approved' | 'bakery', number: number, who: Parameters<typeof of.as>[0], to = who) => {
+		const person = to === 'nobody' || to === 'system' ? id<'person'>(none) : of.cast().people[to].id
+		return mailedProposal(await of.as('system'), { proposal: idOf(key), number, person })
+	}
+
+	test('is the offer of its own revision, with the answer to that', async () => {
+		const { offer, before, answer } = await page('approved')
+		expect(await mailed('approved', 2, 'approvedApprover')).toEqual({
+			offer,
+			answer,
+			mayApprove: true,
+			number: 2,
+			isStale: false,
+		})
+		expect(await mailed('approved', 1, 'approvedApprover')).toMatchObject({
+			offer: before,
+			answer: { kind: 'change asked for' },
+			number: 1,
+			isStale: true,
+		})
+	})
+
+	test('is stale from the next revision on', async () => {
+		expect(await mailed('bakery', 1, 'bakeryViewer')).toMatchObject({ isStale: false })
+		await publish('bakery')
+		expect(await mailed('bakery', 1, 'bakeryViewer')).toMatchObject({ isStale: true })
+	})
+
+	test.each([
+		['bakeryApprover', true],
+		['bakerySecondApprover', true],
+		['bakeryViewer', false],
+		['designer', false],
+	] as const)('tells %s whether the answer is theirs to give: %s', async (who, mayApprove) => {
+		expect(await mailed('bakery', 1, who)).toMatchObject({ mayApprove })
+	})
+
+	test.each(['dentalApprover', 'helper', 'nobody'] as const)('is not for %s', async (who) => {
+		expect(await mailed('bakery', 1, who)).toBeUndefined()
+	})
+
+	test('is nothing for a revision that never was, nor once the words are erased', async () => {
+		expect(await mailed('bakery', 2, 'bakeryViewer')).toBeUndefined()
+		must('erase', await eraseClient(await of.as('designer'), of.cast().clients.bakery.id, of.stamp()))
+		expect(await mailed('bakery', 1, 'designer')).toBeUndefined()
+	})
+})

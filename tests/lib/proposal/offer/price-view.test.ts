@@ -1,0 +1,183 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import type { MoneyFormat } from '@/lib/format/money'
+import type { Part, PartOf } from '@/lib/pricing/price-list'
+import type { Quote, QuoteLine } from '@/lib/pricing/quote/quote'
+import { take } from '@/lib/proposal/answer'
+import { makeOffer } from '@/lib/proposal/make'
+import { priceView } from '@/lib/proposal/offer/price-view'
+import { cents, zero } from '@/lib/units/cents'
+import { knownDrafts } from '../known'
+import { containerId, draft, facts, money, offerOf, placeId, today } from '../sample'
+
+const split = { plants: zero, goods: zero, labour: zero }
+const rest = (name: string, place: number, amount: number) => ({
+	...{ name, place: placeId(place), cents: cents(amount), split },
+	bill: 'apart' as const,
+})
+const part = (of: PartOf, name: string, place: number, amount: number): Part => ({
+	...of,
+	...rest(name, place, amount),
+})
+const minimum = (place: number, amount: number): QuoteLine => ({ is: 'minimum visit', ...rest('door', place, amount) })
+
+const plain: Quote = {
+	is: 'quote',
+	currency: 'USD',
+	ratesVersion: 7,
+	lines: [],
+	discountPercent: 0,
+	netCents: zero,
+	tax: [],
+	exemptCertificate: null,
+	totalCents: cents(51_905),
+	due: [{ cents: cents(51_905), when: { is: 'at install' } }],
+}
+const two = offerOf()
+const one = { ...two, places: two.places.slice(0, 1) }
+const view = (more: Partial<Quote>, of = two) => priceView(of, { ...plain, ...more }, money)
+const rows = (lines: QuoteLine[], of = two) => view({ lines }, of).rows.map(({ label, amount }) => [label, amount])
+
+describe('the rows of a price', () => {
+	test('containers in the order of the offer, then what comes with the visit', () => {
+		const lines = [
+			part({ is: 'travel' }, 'Front door', 1, 5500),
+			part({ is: 'soil', container: containerId(3) }, 'Long box', 1, 1380),
+			part({ is: 'container', container: containerId(2) }, 'Right urn', 1, 19_500),
+			part({ is: 'design' }, 'Design', 1, 3000),
+			part({ is: 'take-down', container: containerId(1) }, 'Left urn', 1, 1000),
+			part({ is: 'extra', extra: 'wreath' }, 'Wreath', 1, 4550),
+			part({ is: 'container', container: containerId(1) }, 'Left urn', 1, 21_000),
+			minimum(1, 777),
+		]
+		expect(rows(lines, one)).toEqual([
+			['Left urn', '$210.00'],
+			['Right urn', '$195.00'],
+			['Wreath', '$45.50'],
+			['Design', '$30.00'],
+			['Soil', '$13.80'],
+			['Taking out, delivery and set-up', '$55.00'],
+			['Taking down at the end', '$10.00'],
+			['Up to the least price of a visit', '$7.77'],
+		])
+	})
+
+	test('what reads as one to a client is added up', () => {
+		const lines = [
+			part({ is: 'travel' }, 'Front door', 1, 5500),
+			part({ is: 'disposal', container: containerId(1) }, 'Left urn', 1, 600),
+			part({ is: 'disposal', container: containerId(2) }, 'Right urn', 1, 601),
+			part({ is: 'soil', container: containerId(1) }, 'Left urn', 1, 12),
+			part({ is: 'soil', container: containerId(2) }, 'Right urn', 1, 23),
+			part({ is: 'take-down', container: containerId(1) }, 'Left urn', 1, 1001),
+			part({ is: 'take-down', container: containerId(2) }, 'Right urn', 1, 1002),
+		]
+		expect(rows(lines, one)).toEqual([
+			['Soil', '$0.35'],
+			['Taking out, delivery and set-up', '$67.01'],
+			['Taking down at the end', '$20.03'],
+		])
+	})
+
+	test('door by door, when there are several', () => {
+		const lines = [
+			part({ is: 'travel' }, 'Side door', 2, 6400),
+			part({ is: 'disposal', container: containerId(3) }, 'Long box', 2, 602),
+			part({ is: 'travel' }, 'Front door', 1, 5500),
+			minimum(2, 911),
+			part({ is: 'soil', container: containerId(3) }, 'Long box', 2, 808),
+		]
+		expect(rows(lines)).toEqual([
+			['Soil, Side door', '$8.08'],
+			['Taking out, delivery and set-up, Side door', '$70.02'],
+			['Taking out, delivery and set-up, Front door', '$55.00'],
+			['Up to the least price of a visit, Side door', '$9.11'],
+		])
+	})
+
+	test('a season at a fixed price comes first, its supplement next', () => {
+		const lines = [
+			part({ is: 'extra', extra: 'lights' }, 'String of lights', 2, 3100),
+			part({ is: 'supplement' }, 'Supplement', 1, 4122),
+			part({ is: 'supplement' }, 'Supplement', 2, 3379),
+			part({ is: 'season' }, 'Season', 1, 52_207),
+			part({ is: 'season' }, 'Season', 2, 42_793),
+		]
+		expect(rows(lines)).toEqual([
+			['The season, by your agreement, Front door', '$522.07'],
+			['The season, by your agreement, Side door', '$427.93'],
+			['Supplement for this palette', '$75.01'],
+			['String of lights', '$31.00'],
+		])
+	})
+})
+
+describe('what stands under them', () => {
+	test('tax by its rate, each bill apart', () => {
+		const tax = [
+			{ milliPercent: 7250, baseCents: cents(40_000), cents: cents(2900), bill: 'agreement' },
+			{ milliPercent: 6000, baseCents: cents(10_000), cents: cents(600), bill: 'apart' },
+		] as const
+		expect(view({ tax }).taxes).toEqual([
+			{ label: 'Sales tax, 7.25 %', amount: '$29.00' },
+			{ label: 'Sales tax, 6 %', amount: '$6.00' },
+		])
+	})
+
+	test.each<{ name: string; more: Partial<Quote>; notes: string[] }>([
+		{ name: 'nothing to say', more: {}, notes: [] },
+		{
+			name: 'a discount',
+			more: { discountPercent: 12.5 },
+			notes: ['The prices of containers and extras are after your agreement’s discount of 12.5 %.'],
+		},
+		{
+			name: 'a certificate',
+			more: { exemptCertificate: 'EX-4410' },
+			notes: ['No sales tax: exempt, certificate EX-4410.'],
+		},
+		{
+			name: 'both',
+			more: { discountPercent: 5, exemptCertificate: 'EX-9' },
+			notes: [
+				'The prices of containers and extras are after your agreement’s discount of 5 %.',
+				'No sales tax: exempt, certificate EX-9.',
+			],
+		},
+	])('$name', ({ more, notes }) => {
+		expect(view(more).notes).toEqual(notes)
+	})
+
+	test('the total, and when it is due', () => {
+		expect(view({})).toMatchObject({ total: '$519.05', due: '$519.05 when it is in' })
+	})
+})
+
+/** Money told in bare cents, so that it can be added up again. */
+const bare: MoneyFormat = (amount) => String(amount)
+const added = (of: readonly { amount: string }[]) => of.reduce((all, { amount }) => all + Number(amount), 0)
+
+test('whatever is taken, rows and taxes add up to the total, and what is due too', () => {
+	const picks = fc.record({ which: fc.nat(3), extras: fc.array(fc.boolean()), out: fc.array(fc.boolean()) })
+	fc.assert(
+		fc.property(fc.oneof(knownDrafts, fc.constant(draft)), picks, (random, { which, extras, out }) => {
+			const { offer } = makeOffer(random, facts, money, 1, today)
+			const option = offer.options[which % Math.max(1, offer.options.length)]
+			if (option === undefined) return
+			const taken = take(offer, {
+				option: option.key,
+				extras: offer.extras.filter((_, n) => extras[n]).map(({ key }) => key),
+				leftOut: offer.containers.filter((_, n) => out[n]).map(({ id }) => id),
+			})
+			if (!taken.ok) return
+			const { rows: of, taxes, total, due } = priceView(offer, taken.quote, bare)
+			expect(added(of) + added(taxes)).toBe(Number(total))
+			expect(added(of)).toBe(taken.quote.netCents)
+			expect((due.match(/\d+(?= (on|when|within|by))/g) ?? []).reduce((all, each) => all + Number(each), 0)).toBe(
+				Number(total),
+			)
+			expect(new Set(of.map(({ label }) => label)).size).toBe(of.length)
+		}),
+		{ numRuns: 300 },
+	)
+})

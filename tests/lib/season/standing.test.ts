@@ -1,0 +1,90 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { price } from '@/lib/pricing/price'
+import { everything } from '@/lib/pricing/quote/choice'
+import { costing } from '@/lib/pricing/quote/costing'
+import { quote } from '@/lib/pricing/quote/quote'
+import type { Draft } from '@/lib/proposal/draft'
+import { jobOf } from '@/lib/proposal/job-of'
+import { makeOffer } from '@/lib/proposal/make'
+import { costingOf, hexesOf, standing } from '@/lib/season/standing'
+import { hex } from '@/lib/units/hex'
+import { knownDrafts } from '../proposal/known'
+import { containerId, draft, facts, first, made, money, today } from '../proposal/sample'
+
+const { offer, inputs } = made()
+const words = { money }
+const [copper, brass] = offer.options
+const stands = (of = { offer, inputs }, chosen?: Parameters<typeof standing>[4]) =>
+	standing(of.offer, of.inputs, facts.rates, words, chosen)
+
+describe('how a proposal shows in the ledger', () => {
+	test('of several palettes the one of least price stands for all, unnamed', () => {
+		const totals = offer.options.map(({ prices }) => quote(prices, everything).totalCents)
+		const least = totals[0] !== undefined && totals[1] !== undefined && totals[0] < totals[1] ? copper : brass
+		expect(stands()).toMatchObject({
+			palette: '',
+			paletteCount: 2,
+			paletteHexes: least && hexesOf(least),
+			valueCents: Math.min(...totals),
+		})
+	})
+
+	test('whichever of them comes first', () => {
+		const turned: Draft = { ...draft, options: draft.options.toReversed() }
+		expect(stands(made(turned))).toEqual(stands())
+	})
+
+	test('one palette is named', () => {
+		expect(stands(made({ ...draft, options: [first(draft.options)] }))).toMatchObject({
+			palette: 'Copper and plum',
+			paletteCount: 1,
+			paletteHexes: '#b4643a',
+		})
+	})
+
+	test('the chosen one stands for itself, at what was taken', () => {
+		const choice = { extras: ['wreath'], leftOut: [containerId(3)] }
+		const option = copper ?? expect.fail('there are two')
+		const of = stands(undefined, { option, choice })
+		expect(of).toMatchObject({ palette: 'Copper and plum', paletteCount: 1 })
+		expect(of.valueCents).toBe(quote(option.prices, choice).totalCents)
+		expect(of.valueCents).not.toBe(quote(option.prices, everything).totalCents)
+	})
+
+	test('with its margin in tenths of a per cent, from what was frozen', () => {
+		const option = copper ?? expect.fail('there are two')
+		const job = jobOf(draft, first(draft.options), facts) ?? expect.fail('there is a container')
+		const { costs } = price(job, words)
+		const { marginPercent } = costing(option.prices, costs, everything)
+		expect(stands(undefined, { option, choice: everything }).marginTenths).toBe(Math.round((marginPercent ?? 0) * 10))
+	})
+
+	test('an offer without a palette stands for nothing, and inputs that lack one cost nothing', () => {
+		expect(() => stands(made({ ...draft, options: [] }))).toThrow('standing: the offer has no option')
+		const option = copper ?? expect.fail('there are two')
+		expect(() => costingOf(option, inputs.slice(1), facts.rates, words, everything)).toThrow(
+			'costingOf: there are no inputs for the option a',
+		)
+	})
+
+	test('colours side by side', () => {
+		const chip = (colour: string) => ({ name: 'x', hex: hex(colour), echoes: '' })
+		expect(hexesOf({ palette: [chip('#24365a'), chip('#bb9346')] })).toBe('#24365a #bb9346')
+		expect(hexesOf({ palette: [] })).toBe('')
+	})
+
+	test('never dearer than any of its palettes', () => {
+		fc.assert(
+			fc.property(knownDrafts, (random) => {
+				const of = makeOffer(random, facts, money, 1, today)
+				fc.pre(of.offer.options.length > 0)
+				const { valueCents } = stands(of)
+				const totals = of.offer.options.map(({ prices }) => quote(prices, everything).totalCents)
+				expect(totals).toContain(valueCents)
+				for (const total of totals) expect(valueCents).toBeLessThanOrEqual(total)
+			}),
+			{ numRuns: 150 },
+		)
+	})
+})
