@@ -1,6 +1,6 @@
-import { planSeason } from '@/db/seasons/seasons'
 import { offerSetUp, setUpStudio } from '@/db/start/set-up'
 import { hireStaff } from '@/db/studio/hire'
+import { planSeason } from '@/db/studio/seasons'
 import { sha256 } from '@/lib/record/hash'
 import { addDays, type Day } from '@/lib/units/day'
 import { seasons } from '../cast/proposals/proposals'

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { type Leased, leaseMail, settleMail } from '@/db/outbox/lease'
-import { seasonPage } from '@/db/seasons/season-page'
 import type { Stamp } from '@/db/stamp'
+import { seasonPage } from '@/db/studio/season-page'
 import { viewerOf } from '@/db/viewer'
 import type { Stage } from './stage'
 import { type Act, momentOn } from './timeline'

@@ -1,5 +1,5 @@
-import type { PlannedSeason } from '@/db/seasons/seasons'
 import type { Stamp } from '@/db/stamp'
+import type { PlannedSeason } from '@/db/studio/seasons'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Day } from '@/lib/units/day'
 import type { ClientId, ContainerId, MaterialId, PersonId, PlaceId, ProposalId } from '@/lib/units/id'
