@@ -15,6 +15,8 @@ export default {
 	poweredByHeader: false,
 	agentRules: false,
 	reactStrictMode: true,
+	// No picture goes through the framework's converter, so nobody else's shall.
+	images: { unoptimized: true },
 	// Types are a check of their own in `npm test`, over tests and stories too; a build looks at the site alone.
 	typescript: { ignoreBuildErrors: true },
 	// A page that may be seen but not used is told so with a 403, as the rule on refusals asks.

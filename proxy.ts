@@ -21,4 +21,4 @@ export async function proxy(request: NextRequest): Promise<Response> {
 	return response
 }
 
-export const config = { matcher: ['/((?!_next/static/|icon.svg).*)'] }
+export const config = { matcher: ['/((?!_next/static/|icon\\.svg$).*)'] }

@@ -8,4 +8,6 @@ export type Stamp = {
 	readonly id: <Of extends string>() => Id<Of>
 	/** 16 fresh random bytes. */
 	readonly salt: () => Uint8Array
+	/** Key of the form that is being gone through: an act that appends a line with it goes through once. */
+	readonly once?: Id<'once'>
 }

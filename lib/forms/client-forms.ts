@@ -4,12 +4,12 @@ import { cmPerInch, type LengthUnit } from '../format/length'
 import { wallKinds } from '../proposal/offer/offer'
 import {
 	addressField,
+	amountField,
 	dayField,
 	decimalField,
 	emptyOr,
 	hexField,
 	idField,
-	moneyField,
 	onceField,
 	text,
 	tick,
@@ -57,7 +57,7 @@ export const placeForm = z.strictObject({
 	address: text(300, { min: 1, lines: true }),
 	taxPercent: percentField,
 	driveMinutes: decimalField(0, 600),
-	zone: emptyOr(moneyField),
+	zone: emptyOr(amountField),
 	wallKind: z.enum(wallKinds, 'Choose how the wall is made.'),
 	wallHex: hexField,
 	doorHex: emptyOr(hexField),

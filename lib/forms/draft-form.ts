@@ -1,11 +1,10 @@
 import { z } from 'zod'
-import { type Draft, mostCents } from '../proposal/draft'
+import type { Draft } from '../proposal/draft'
 import { holdingSchema, roleSchema } from '../recipe/material'
-import { dayField, decimalField, hexField, idField, moneyField, text } from './fields'
+import { amountField, dayField, decimalField, hexField, idField, text } from './fields'
 
 const noDay = z.literal('').transform(() => null)
 const dayOrNone = z.union([noDay, dayField], 'Give a date of the calendar, such as 2026-11-20.')
-const amountField = moneyField.refine((amount) => amount <= mostCents, 'Give an amount of at most 100000.00.')
 const countField = decimalField(0, 9999).transform((value) => ({ way: 'typed' as const, value }))
 const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'Open the proposal again.')
 

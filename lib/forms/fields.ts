@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { mostCents } from '../proposal/draft'
 import { type Cents, cents } from '../units/cents'
 import { type Day, isDay } from '../units/day'
 import { type Hex, isHex } from '../units/hex'
@@ -46,6 +47,9 @@ export const moneyField = z.string().transform((value, context): Cents => {
 	})
 	return z.NEVER
 })
+
+/** An amount of money that a draft and a pack can hold. */
+export const amountField = moneyField.refine((amount) => amount <= mostCents, 'Give an amount of at most 100000.00.')
 
 const decimalShape = /^\d{1,6}(?:\.\d{1,3})?$/
 

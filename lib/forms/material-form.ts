@@ -1,7 +1,6 @@
 import { z } from 'zod'
-import { mostCents } from '../proposal/draft'
 import * as material from '../recipe/material'
-import { decimalField, emptyOr, hexField, idField, moneyField, onceField, text, tick } from './fields'
+import { amountField, decimalField, emptyOr, hexField, idField, onceField, text, tick } from './fields'
 
 /** Beyond this the sum of a large job could no longer be counted in whole cents. */
 const mostCentsAPiece = 1_000_000
@@ -23,7 +22,7 @@ export const materialForm = z
 		hasSmallParts: tick,
 		supplier: text(80, { min: 1 }),
 		size: decimalField(0.001, 100_000),
-		price: moneyField.refine((cents) => cents <= mostCents, 'Give an amount of at most 100000.00.'),
+		price: amountField,
 		freightPercent: decimalField(0, 100),
 	})
 	.refine(({ price, size }) => size <= 0 || price <= size * mostCentsAPiece, {

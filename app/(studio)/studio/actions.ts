@@ -11,8 +11,8 @@ export async function plan(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'plan a season', schema: planForm, page: () => '/studio?plan' },
-		async (who, { once: _, ...season }) => {
-			const planned = await planSeason(who, season, stamp())
+		async (who, { once, ...season }) => {
+			const planned = await planSeason(who, season, stamp(once))
 			if (planned.ok) return { to: `/studio/season/${planned.id}` }
 			if (isDenied(planned)) return refused(planned)
 			return { errors: { quarter: 'That season is planned already.' } }

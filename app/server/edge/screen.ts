@@ -3,7 +3,7 @@ import { tooMany } from './limits'
 
 /** Why a request is turned away before any page sees it. */
 export type Refused = {
-	readonly status: 403 | 405 | 411 | 413 | 415 | 429
+	readonly status: 400 | 403 | 405 | 411 | 413 | 415 | 429
 	readonly says: string
 	readonly retryAfter?: number
 }
@@ -53,8 +53,19 @@ async function postRefusal(headers: Headers, path: string): Promise<Refused | un
 		: { status: 429, says: 'That was a lot at once. Wait a little and try again.', retryAfter: wait }
 }
 
-/** Looks at method, origin, type, size and number of what is sent; undefined when it may pass. */
+/** The router answers 500 to an address that is no UTF-8. */
+function isReadable(path: string): boolean {
+	try {
+		decodeURIComponent(path)
+		return true
+	} catch {
+		return false
+	}
+}
+
+/** Looks at address, method, origin, type, size and number of what is sent; undefined when it may pass. */
 export async function screen(method: string, path: string, headers: Headers): Promise<Refused | undefined> {
+	if (!isReadable(path)) return { status: 400, says: 'This is not an address of ours.' }
 	if (method === 'GET' || method === 'HEAD') return undefined
 	if (method !== 'POST') return { status: 405, says: 'That cannot be done here.' }
 	return postRefusal(headers, path)

@@ -6,9 +6,11 @@ import type { Denied } from '@/db/viewer'
 import type { Act } from '@/lib/access/table'
 import type { Viewer } from '@/lib/access/viewer'
 import { type FieldErrors, read, typed } from '@/lib/forms/read'
+import { SentBefore } from '@/lib/record/sent-before'
 import { mustMay } from '../pages'
 import { viewer } from '../sign-in/session'
 import { stamp } from '../start/clock'
+import { env } from '../start/env'
 
 /** Where it went: on to a page, or back to the form with what is wrong. */
 export type Went = { readonly to: string } | { readonly errors: FieldErrors }
@@ -19,6 +21,15 @@ type Spec<T> = {
 	readonly lists?: readonly string[]
 	/** The page of the form, to which an error leads back. */
 	readonly page: (fields: Record<string, string | readonly string[]>) => string
+}
+
+async function once(run: () => Promise<Went>): Promise<Went> {
+	try {
+		return await run()
+	} catch (error) {
+		if (!(error instanceof SentBefore)) throw error
+		return { errors: { form: 'This form has been sent before. Nothing was changed a second time.' } }
+	}
 }
 
 /** The steps of every action of the studio: who, may they, what was typed, do it, go. */
@@ -32,12 +43,13 @@ export async function studioAction<T>(
 	mustMay(who, act, null)
 	const fields = { ...typed(form, lists) }
 	const filled = read(schema, fields)
-	const went = filled.ok ? await run(who, filled.value) : { errors: filled.errors }
+	const went = filled.ok ? await once(() => run(who, filled.value)) : { errors: filled.errors }
 	if ('to' in went) redirect(went.to)
 	const key = stamp().id<'once'>()
 	await keepAttempt(who, key, { typed: fields, errors: went.errors }, stamp())
-	const path = page(fields)
-	redirect(`${path}${path.includes('?') ? '&' : '?'}form=${key}`)
+	// What a field holds may be no address: read as one, it can be sent as one.
+	const { pathname, search } = new URL(page(fields), env().siteUrl)
+	redirect(`${pathname}${search}${search === '' ? '?' : '&'}form=${key}`)
 }
 
 /** What the data layer would not let the viewer see or do ends the request as such. */

@@ -13,8 +13,8 @@ export async function saveClient(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change clients', schema: clientForm, page: back },
-		async (who, { once: _, client, ...fields }) => {
-			const saved = await keepClient(who, client, fields, stamp())
+		async (who, { once, client, ...fields }) => {
+			const saved = await keepClient(who, client, fields, stamp(once))
 			return saved.ok ? { to: page(saved.id) } : refused(saved)
 		},
 	)
@@ -24,8 +24,8 @@ export async function invite(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change clients', schema: contactForm, page: ({ client }) => page(client) },
-		async (who, { once: _, ...contact }) => {
-			const invited = await inviteContact(who, contact, stamp())
+		async (who, { once, ...contact }) => {
+			const invited = await inviteContact(who, contact, stamp(once))
 			if (invited.ok) return { to: page(contact.client) }
 			if (isDenied(invited)) return refused(invited)
 			return { errors: { address: 'This address belongs to somebody at the studio.' } }
@@ -37,8 +37,8 @@ export async function endContact(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change clients', schema: endContactForm, page: ({ client }) => page(client) },
-		async (who, { client, contact }) => {
-			const ended = await closeDoor(who, { client, contact }, stamp())
+		async (who, { once, client, contact }) => {
+			const ended = await closeDoor(who, { client, contact }, stamp(once))
 			return ended.ok ? { to: page(client) } : refused(ended)
 		},
 	)
@@ -50,12 +50,12 @@ export async function savePlace(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change clients', schema: placeForm, page: back },
-		async (who, { once: _, client, place, taxPercent, zone, ...fields }) => {
+		async (who, { once, client, place, taxPercent, zone, ...fields }) => {
 			const saved = await keepPlace(
 				who,
 				{ client, place },
 				{ ...fields, taxMilliPercent: taxPercent, zoneCents: zone },
-				stamp(),
+				stamp(once),
 			)
 			return saved.ok ? { to: page(client) } : refused(saved)
 		},
@@ -66,8 +66,8 @@ export async function addColour(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change clients', schema: colourForm, page: ({ client }) => page(client) },
-		async (who, { once: _, client, place, ...colour }) => {
-			const added = await addSiteColour(who, { client, place }, colour, stamp())
+		async (who, { once, client, place, ...colour }) => {
+			const added = await addSiteColour(who, { client, place }, colour, stamp(once))
 			return added.ok ? { to: page(client) } : refused(added)
 		},
 	)

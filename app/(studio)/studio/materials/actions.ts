@@ -10,13 +10,13 @@ export async function saveMaterial(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change the catalogue', schema: materialForm, page: back },
-		async (who, { once: _, material, supplier, size, price, freightPercent, ...fields }) => {
+		async (who, { once, material, supplier, size, price, freightPercent, ...fields }) => {
 			const saved = await keepMaterial(
 				who,
 				material,
 				fields,
 				{ supplier, size, priceCents: price, freightPercent },
-				stamp(),
+				stamp(once),
 			)
 			if (saved.ok) return { to: '/studio/materials' }
 			if (isDenied(saved)) return refused(saved)

@@ -10,8 +10,8 @@ export async function saveSettings(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change settings', schema, page: () => '/studio/settings' },
-		async (who, { once: _, ...settings }) => {
-			const saved = await keepSettings(who, settings, stamp())
+		async (who, { once, ...settings }) => {
+			const saved = await keepSettings(who, settings, stamp(once))
 			return saved.ok ? { to: '/studio/settings?saved' } : refused(saved)
 		},
 	)

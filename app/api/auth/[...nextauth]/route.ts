@@ -1,8 +1,9 @@
 import type { NextRequest } from 'next/server'
 import { tooMany } from '@/app/server/edge/limits'
 import { senderOf } from '@/app/server/edge/screen'
-import { refuse, seeOther } from '@/app/server/respond'
+import { json, refuse, seeOther } from '@/app/server/respond'
 import { handBack } from '@/app/server/sign-in/auth'
+import { viewer } from '@/app/server/sign-in/session'
 import { signIn } from '@/app/server/sign-in/sign-in'
 
 type Context = RouteContext<'/api/auth/[...nextauth]'>
@@ -14,6 +15,8 @@ export async function GET(request: NextRequest, { params }: Context): Promise<Re
 	const { nextauth } = await params
 	const path = nextauth.join('/')
 	if (isCallback(path)) return seeOther(`/sign-in/confirm${request.nextUrl.search}`)
+	// The library knows the absolute end of a session alone: idle ones and closed doors are for the viewer to know.
+	if (path === 'session' && (await viewer()).is === 'nobody') return json({})
 	return path === 'session' || path === 'csrf' ? handBack(request, nextauth) : refuse(request, 'hidden')
 }
 

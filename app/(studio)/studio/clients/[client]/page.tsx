@@ -11,6 +11,8 @@ import { seasonName } from '@/lib/season/season'
 import { Contacts } from './contacts'
 import { Place } from './place-part'
 
+const none = { typed: {}, errors: {} }
+
 export const metadata: Metadata = { title: 'Client' }
 
 export default async function Client({ params, searchParams }: PageProps<'/studio/clients/[client]'>) {
@@ -36,7 +38,12 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 				<div>
 					<h2 className="text-xl">Places and containers</h2>
 					{places.map((place) => (
-						<Place key={place.id} client={client.id} place={place} />
+						<Place
+							key={place.id}
+							client={client.id}
+							place={place}
+							attempt={attempt.typed.place === place.id ? attempt : none}
+						/>
 					))}
 					<p className="mt-4">
 						<a className="act" href={`/studio/clients/${client.id}/place`}>
@@ -45,7 +52,7 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 					</p>
 				</div>
 				<div>
-					<Contacts client={client.id} contacts={contacts} attempt={attempt} />
+					<Contacts client={client.id} contacts={contacts} attempt={'place' in attempt.typed ? none : attempt} />
 					<h2 className="mt-10 text-xl">Proposals</h2>
 					<ul className="mt-2 border-t border-line">
 						{proposals.map(({ id, state, ...season }) => (

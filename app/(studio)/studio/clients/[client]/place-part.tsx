@@ -1,8 +1,11 @@
 import { v7 } from 'uuid'
+import { ErrorSummary } from '@/app/ui/error-summary'
+import { one } from '@/app/ui/settings-fields'
 import type { ClientPage } from '@/db/clients/read-clients'
+import type { Attempt } from '@/lib/forms/read'
 import { addColour } from '../actions'
 
-type Props = { readonly client: string; readonly place: ClientPage['places'][number] }
+type Props = { readonly client: string; readonly place: ClientPage['places'][number]; readonly attempt: Attempt }
 
 const Chip = ({ hex }: { readonly hex: string }) => (
 	<svg width="18" height="18" aria-hidden="true" className="me-1.5 inline">
@@ -11,7 +14,7 @@ const Chip = ({ hex }: { readonly hex: string }) => (
 )
 
 /** One place: its wall, its colours and what stands there. */
-export function Place({ client, place }: Props) {
+export function Place({ client, place, attempt: { typed, errors } }: Props) {
 	const { id, name, address, wallKind, wallHex, colours, containers, accessNote } = place
 	const base = `/studio/clients/${client}`
 	return (
@@ -36,23 +39,24 @@ export function Place({ client, place }: Props) {
 					</span>
 				))}
 			</p>
-			<details>
+			<details open={Object.keys(errors).length > 0}>
 				<summary className="does inline-block">Add a colour by eye</summary>
-				<form action={addColour} className="flex flex-wrap items-end gap-3">
+				<ErrorSummary errors={errors} />
+				<form action={addColour} key={JSON.stringify(typed)} className="flex flex-wrap items-end gap-3">
 					<input type="hidden" name="once" value={v7()} />
 					<input type="hidden" name="client" value={client} />
 					<input type="hidden" name="place" value={id} />
 					<label>
 						<span className="block text-sm font-semibold">Colour</span>
-						<input type="color" name="hex" defaultValue="#7a8b6f" className="box w-16 p-1" />
+						<input type="color" name="hex" defaultValue={one(typed, 'hex') || '#7a8b6f'} className="box w-16 p-1" />
 					</label>
 					<label className="grow">
 						<span className="block text-sm font-semibold">Its name</span>
-						<input name="name" className="box" autoComplete="off" />
+						<input name="name" className="box" autoComplete="off" defaultValue={one(typed, 'name')} />
 					</label>
 					<label>
 						<span className="block text-sm font-semibold">Seen</span>
-						<select name="side" className="box">
+						<select name="side" className="box" defaultValue={one(typed, 'side') || 'outside'}>
 							<option>outside</option>
 							<option>inside</option>
 						</select>

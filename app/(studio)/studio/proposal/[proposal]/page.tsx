@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { notFound } from 'next/navigation'
+import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
 import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
@@ -30,7 +31,8 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 	const id = idIn<'proposal'>(text)
 	const desk = await readDesk(who, id, stamp())
 	if (desk === undefined) notFound()
-	const told = first((await searchParams).told)
+	const { told: how, form } = await searchParams
+	const told = first(how)
 	const { client, season, state, number, places, containers, colours, materials } = desk
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>
@@ -56,7 +58,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				known={{ places, containers, colours, materials }}
 				mayPublish={!['approved', 'cancelled', 'installed'].includes(state.is)}
 			/>
-			<Steps proposal={id} state={state.is} />
+			<Steps proposal={id} state={state.is} attempt={await attemptFor(who, form)} />
 		</StudioFrame>
 	)
 }

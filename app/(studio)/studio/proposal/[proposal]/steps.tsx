@@ -1,4 +1,7 @@
 import { v7 } from 'uuid'
+import { ErrorSummary } from '@/app/ui/error-summary'
+import { one } from '@/app/ui/settings-fields'
+import type { Attempt } from '@/lib/forms/read'
 import type { State } from '@/lib/proposal/state'
 import { steer } from './actions'
 
@@ -26,8 +29,10 @@ const stepsOf = (state: State['is']): readonly Step[] => {
 	return state === 'approved' ? approved : []
 }
 
+type Props = { readonly proposal: string; readonly state: State['is']; readonly attempt: Attempt }
+
 /** What else the studio may do with a proposal where it stands, each with room for a reason. */
-export function Steps({ proposal, state }: { readonly proposal: string; readonly state: State['is'] }) {
+export function Steps({ proposal, state, attempt: { typed, errors } }: Props) {
 	const steps = stepsOf(state)
 	if (steps.length === 0) return null
 	return (
@@ -36,16 +41,22 @@ export function Steps({ proposal, state }: { readonly proposal: string; readonly
 				Other steps
 			</h2>
 			{steps.map(({ step, label, says }) => (
-				<details key={step} className="mt-2">
+				<details key={step} className="mt-2" open={typed.step === step}>
 					<summary className="does inline-block">{label}</summary>
 					<form action={steer} className="mt-1 mb-5">
+						{typed.step === step && <ErrorSummary errors={errors} />}
 						<p className="text-soft">{says}</p>
 						<input type="hidden" name="once" value={v7()} />
 						<input type="hidden" name="proposal" value={proposal} />
 						<input type="hidden" name="step" value={step} />
 						<label className="mt-2 block">
 							<span className="font-semibold">Reason (kept in the record)</span>
-							<textarea name="reason" rows={2} className="box mt-1" />
+							<textarea
+								name="reason"
+								rows={2}
+								className="box mt-1"
+								defaultValue={typed.step === step ? one(typed, 'reason') : ''}
+							/>
 						</label>
 						<button type="submit" className="act mt-3">
 							{label}

@@ -14,8 +14,8 @@ export async function saveContainer(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change clients', schema: containerForm(unit), page: back },
-		async (who, { once: _, client, place, container, ...fields }) => {
-			const saved = await keepContainer(who, { client, place, container }, fields, stamp())
+		async (who, { once, client, place, container, ...fields }) => {
+			const saved = await keepContainer(who, { client, place, container }, fields, stamp(once))
 			return saved.ok ? { to: `/studio/clients/${client}` } : refused(saved)
 		},
 	)

@@ -1,0 +1,174 @@
+import { v7 } from 'uuid'
+import type { Row } from '../rows'
+import type { Things } from '../site/things'
+import { actionNamed } from './build'
+import { type Body, type Fields, json, urlencoded } from './forms'
+
+/** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
+type Form = (things: Things) => Fields
+
+const once = () => ['once', v7()] as const
+
+export const answerForms: Readonly<Record<'approve' | 'change' | 'skip', Form>> = {
+	approve: ({ revision }) => [once(), ['revision', revision], ['option', 'a'], ['purchaseOrder', 'PO 7']],
+	change: ({ revision }) => [once(), ['revision', revision], ['about', 'whole'], ['note', 'A little taller, please.']],
+	skip: ({ revision }) => [once(), ['revision', revision], ['why', 'We are away.']],
+}
+
+const card: Fields = [
+	['name', 'By the gate'],
+	['shape', 'round'],
+	['topCm', '18'],
+	['topDepthCm', ''],
+	['bottomCm', '14'],
+	['bottomDepthCm', ''],
+	['heightCm', '20'],
+	['wall', 'terracotta'],
+	['wallCm', ''],
+	['headspaceCm', ''],
+	['soilDepthCm', ''],
+	['hasDrainHole', 'on'],
+	['vesselKg', '11.5'],
+	['colour', '#7a3a2e'],
+	['owner', 'client'],
+	['light', 'sun'],
+	['sillToGlassCm', ''],
+	['waterer', 'client'],
+	['stands', 'all round'],
+	['limitedWeight', 'none'],
+	['walkLeftCm', ''],
+]
+
+const actionForms: Readonly<Record<string, Form>> = {
+	plan: () => [
+		once(),
+		['quarter', 'spring'],
+		['year', '2031'],
+		['answerBy', '2031-02-10'],
+		['windowFrom', '2031-03-01'],
+		['windowTo', '2031-03-12'],
+	],
+	begin: ({ client, season }) => [once(), ['client', client], ['season', season]],
+	remind: ({ proposal, season }) => [
+		once(),
+		['proposal', proposal],
+		['season', season],
+		['page', '1'],
+		['again', 'yes'],
+	],
+	publish: ({ proposal, version }) => [once(), ['proposal', proposal], ['version', String(version)]],
+	steer: ({ proposal }) => [once(), ['proposal', proposal], ['step', 'withdraw'], ['reason', 'A pot broke.']],
+	saveClient: ({ client }) => [
+		once(),
+		['client', client],
+		['kind', 'business'],
+		['name', 'Marrowby & Daughters'],
+		['netDays', '15'],
+		['exemptCertificate', 'EX 19'],
+		['exemptExpires', '2031-06-30'],
+		['studioNote', 'Ring twice.'],
+	],
+	invite: ({ client }) => [
+		once(),
+		['client', client],
+		['name', 'Wynn Marrowby'],
+		['address', 'wynn@marrowbybakery.example'],
+		['may', 'look'],
+	],
+	endContact: ({ client, contact }) => [once(), ['client', client], ['contact', contact]],
+	savePlace: ({ client, place }) => [
+		once(),
+		['client', client],
+		['place', place],
+		['name', 'Back door'],
+		['address', '3 Quay Row'],
+		['taxPercent', '6.625'],
+		['driveMinutes', '13'],
+		['zone', ''],
+		['wallKind', 'brick'],
+		['wallHex', '#8a4a3a'],
+		['doorHex', '#2e3a4a'],
+		['accessNote', 'Key under the third pot.'],
+	],
+	addColour: ({ client, place }) => [
+		once(),
+		['client', client],
+		['place', place],
+		['hex', '#6d3049'],
+		['name', 'awning'],
+		['side', 'outside'],
+	],
+	saveContainer: ({ client, place, container }) => [
+		once(),
+		['client', client],
+		['place', place],
+		['container', container],
+		...card,
+	],
+	saveMaterial: ({ material }) => [
+		once(),
+		['material', material],
+		['name', 'Winterberry, long'],
+		['kind', 'fresh'],
+		['piece', 'branch'],
+		['role', 'accent'],
+		['unit', 'stem'],
+		['piecesPerUnit', '12'],
+		['hex', '#a81c2c'],
+		['isPoisonousToPets', 'on'],
+		['supplier', 'Harbour Greens'],
+		['size', '10'],
+		['price', '83.50'],
+		['freightPercent', '4'],
+	],
+	saveSettings: () => [
+		once(),
+		['name', 'Sedge & Lantern II'],
+		['timeZone', 'America/New_York'],
+		['currency', 'USD'],
+		['lengths', 'in'],
+	],
+}
+
+/** @throws when the action has no form here */
+export function formOf(action: string, things: Things): Fields {
+	const form = actionForms[action]
+	if (form === undefined) throw new Error(`The action ${action} has no form here.`)
+	return form(things)
+}
+
+/** The address of a page whose forms carry the action. */
+export function pageWith(action: string, { client, proposal, season }: Things): string {
+	const [route = '/'] = actionNamed(action).routes
+	return route.replace('[client]', client).replace('[proposal]', proposal).replace('[season]', season)
+}
+
+const studio: Fields = [
+	['name', 'Elsewhere'],
+	['timeZone', 'UTC'],
+	['currency', 'USD'],
+	['lengths', 'in'],
+	['designer', 'Somebody'],
+	['address', 'somebody@elsewhere.example'],
+]
+
+const others: Readonly<Record<string, Fields>> = {
+	'/sign-in/ask': [
+		['address', 'nobody@elsewhere.example'],
+		['to', '/'],
+	],
+	'/sign-in/code': [['code', '12345678']],
+	'/set-up/make': [['token', 'none'], once(), ...studio],
+}
+
+const report = { 'csp-report': { 'effective-directive': 'script-src', 'blocked-uri': 'inline' } }
+
+/** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
+export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
+	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
+	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
+	if (route.endsWith('/price')) return json({ draft })
+	if (route.endsWith('/save')) return json({ version: things.version, draft })
+	if (route === '/csp-report') return { ...json(report), headers: { 'content-type': 'application/csp-report' } }
+	return urlencoded(others[route] ?? [['words', 'none']])
+}

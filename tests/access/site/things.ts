@@ -1,0 +1,72 @@
+import { z } from 'zod'
+import type { Seeded } from '@/demo/seed'
+import { draftText } from '@/lib/forms/draft-form'
+import { draftSchema } from '@/lib/proposal/draft'
+import type { ClientKey } from './people'
+import { record } from './snapshot'
+
+/** What belongs to one client, by id, as the record has it. */
+export type Things = {
+	readonly client: string
+	readonly place: string
+	readonly container: string
+	readonly contact: string
+	readonly proposal: string
+	/** Of the season before; null when there was none. */
+	readonly answered: string | null
+	readonly season: string
+	readonly material: string
+	/** Hash of the revision that stands. */
+	readonly revision: string
+	readonly version: number
+}
+
+type Db = Parameters<Parameters<typeof record>[1]>[0]
+
+function one(db: Db, sql: string, ...values: readonly string[]): string {
+	const found: unknown = db
+		.prepare(sql)
+		.pluck()
+		.get(...values)
+	if (found === undefined || found === null) throw new Error(`Nothing was found: ${sql} (${values.join(', ')})`)
+	return String(found)
+}
+
+export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
+	const client = cast.clients[key].id
+	const { winter, autumn } = cast.seasons
+	return record(folder, (db) => {
+		const proposal = one(db, 'SELECT id FROM proposal WHERE client_id = ? AND season_id = ?', client, winter)
+		const answered = db
+			.prepare('SELECT id FROM proposal WHERE client_id = ? AND season_id = ?')
+			.pluck()
+			.get(client, autumn)
+		const place = one(db, 'SELECT id FROM place WHERE client_id = ? ORDER BY position', client)
+		return {
+			client,
+			place,
+			container: one(db, 'SELECT id FROM container WHERE place_id = ? ORDER BY position', place),
+			contact: one(db, 'SELECT id FROM contact WHERE client_id = ? ORDER BY id DESC', client),
+			proposal,
+			answered: answered === undefined ? null : z.string().parse(answered),
+			season: winter,
+			material: one(db, 'SELECT id FROM material ORDER BY id'),
+			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
+			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
+		}
+	})
+}
+
+/** The same form about a thing that is not there, or that is no id at all. */
+export const allNamed = (things: Things, id: string): Things => ({
+	...things,
+	...{ client: id, place: id, container: id, contact: id, proposal: id, season: id, material: id },
+})
+
+/** The draft of a proposal as the editor sends it. */
+export function draftOf(folder: string, proposal: string) {
+	const row = record(folder, (db) =>
+		db.prepare('SELECT document FROM draft WHERE proposal_id = ?').pluck().get(proposal),
+	)
+	return draftText(draftSchema.parse(JSON.parse(z.string().parse(row))))
+}

@@ -1,0 +1,178 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { bodyFor, formOf, pageWith } from './ask/bodies'
+import { actionNamed } from './ask/build'
+import { pathOf } from './ask/cells'
+import { called, type Fields, posted, urlencoded } from './ask/forms'
+import { outcomeOf, outcomeOfCall } from './ask/outcome'
+import { send } from './ask/send'
+import { actionRows, rows } from './rows'
+import { type OpenSite, openSite } from './site/open'
+import { openSession, type PersonName, persons } from './site/people'
+import { mailIsOut, record, snapshot } from './site/snapshot'
+import { draftOf, type Things, thingsOf } from './site/things'
+
+/** What the table of rights lets somebody change is changed, on a copy of the studio of its own: else the refusals would show nothing. */
+let open: OpenSite
+let cells = 0
+
+beforeAll(async () => {
+	open = await openSite()
+})
+
+afterAll(async () => {
+	process.stdout.write(`allowed writes: ${cells} tried\n`)
+	await open.close()
+})
+
+async function changes(act: () => Promise<void>): Promise<string[]> {
+	await mailIsOut(open.site.folder)
+	const before = snapshot(open.site.folder)
+	await act()
+	cells += 1
+	const after = snapshot(open.site.folder)
+	return Object.keys(after).filter((table) => after[table] !== before[table])
+}
+
+const rowOf = (route: string) => {
+	const found = rows.find((row) => row.route === route && row.method === 'POST')
+	if (found === undefined) throw new Error(`There is no row for a POST to ${route}.`)
+	return found
+}
+
+describe('a contact answers their own proposal', () => {
+	it.each([
+		['approve', 'approver', 'bakery'],
+		['change', 'other approver', 'dental'],
+		['skip', 'two doors', 'vet'],
+	] as const)('%s, by the %s of %s', async (answer, person, client) => {
+		const things = thingsOf(open.site.folder, open.site.cast, client)
+		const row = rowOf(`/proposal/[proposal]/answer/${answer}`)
+		const changed = await changes(async () => {
+			const path = pathOf(row, things.proposal, things)
+			const said = await open.ask(person, path, { method: 'POST', ...bodyFor(row, things, null) })
+			expect([outcomeOf(said), said.headers.location]).toEqual(['elsewhere', `/proposal/${things.proposal}/done`])
+		})
+		expect(changed).toEqual(expect.arrayContaining(['answer', 'event', 'once', 'outbox', 'proposal', 'sealed_text']))
+	})
+
+	it('and a second answer to the same is not taken', async () => {
+		const things = thingsOf(open.site.folder, open.site.cast, 'bakery')
+		const row = rowOf('/proposal/[proposal]/answer/skip')
+		const changed = await changes(async () => {
+			const said = await open.ask('approver', pathOf(row, things.proposal, things), {
+				method: 'POST',
+				...bodyFor(row, things, null),
+			})
+			expect(said.headers.location).toContain('told=already+approved')
+		})
+		expect(changed).toEqual([])
+	})
+})
+
+describe('the designer', () => {
+	it('saves a draft', async () => {
+		const { folder, cast } = open.site
+		const things = thingsOf(folder, cast, 'clapboard')
+		const row = rowOf('/studio/proposal/[proposal]/save')
+		const changed = await changes(async () => {
+			const body = bodyFor(row, things, draftOf(folder, things.proposal))
+			expect(
+				outcomeOf(await open.ask('designer', pathOf(row, things.proposal, things), { method: 'POST', ...body })),
+			).toBe('data')
+		})
+		expect(changed).toEqual(['draft'])
+	})
+
+	/** Another season, another name: what can be there once only. */
+	const again: Readonly<Record<string, Fields>> = {
+		plan: [['quarter', 'summer']],
+		begin: [],
+		saveMaterial: [['name', 'Winterberry, short']],
+	}
+	const over = (fields: Fields, others: Fields): Fields =>
+		fields.map(([name, value]) => [name, others.find(([other]) => other === name)?.[1] ?? value])
+	const inOrder = [
+		'publish',
+		'remind',
+		'saveClient',
+		'invite',
+		'savePlace',
+		'addColour',
+		'saveContainer',
+		'steer',
+		'endContact',
+	]
+	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
+
+	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
+		const things = thingsOf(open.site.folder, open.site.cast, client)
+		if (name !== 'begin') return things
+		const newcomer = client === 'clapboard' ? 'newcomer' : 'vet'
+		const season = client === 'clapboard' ? open.site.cast.seasons.winter : open.site.cast.seasons.autumn
+		return { ...things, client: open.site.cast.clients[newcomer].id, season }
+	}
+	it.each(names)('%s, with scripts', async (name) => {
+		const things = thingsFor(name, 'clapboard')
+		const changed = await changes(async () => {
+			const call = called(actionNamed(name).id, formOf(name, things))
+			const said = await open.ask('designer', pageWith(name, things), { method: 'POST', ...call })
+			expect([outcomeOfCall(said), String(said.headers['x-action-redirect']).includes('form=')]).toEqual([
+				'elsewhere',
+				false,
+			])
+		})
+		expect(changed).toContain('event')
+	})
+
+	it.each(names)('%s, without scripts', async (name) => {
+		const things = thingsFor(name, 'stucco')
+		const changed = await changes(async () => {
+			const form = posted(actionNamed(name).id, over(formOf(name, things), again[name] ?? []))
+			const said = await open.ask('designer', pageWith(name, things), { method: 'POST', ...form })
+			expect([outcomeOf(said), String(said.headers.location).includes('form=')]).toEqual(['elsewhere', false])
+		})
+		expect(changed).toContain('event')
+	})
+})
+
+describe('everybody', () => {
+	it.each(persons)('%s may ask for a link', async (person) => {
+		const changed = await changes(async () => {
+			const form = urlencoded([['address', `${person.replaceAll(' ', '-')}@elsewhere.example`]])
+			expect(outcomeOf(await open.ask(person, '/sign-in/ask', { method: 'POST', ...form }))).toBe('elsewhere')
+		})
+		expect(changed).toEqual(['outbox'])
+	})
+
+	const signedIn = [
+		'designer',
+		'helper',
+		'approver',
+		'looker',
+		'other approver',
+		'two doors',
+	] as const satisfies readonly PersonName[]
+	const who = {
+		designer: 'designer',
+		helper: 'helper',
+		approver: 'bakeryApprover',
+		looker: 'bakeryViewer',
+		'other approver': 'dentalApprover',
+		'two doors': 'twoDoors',
+	} as const
+	it.each(signedIn)('%s signs out of this one session', async (person) => {
+		const { folder, url, cast } = open.site
+		const of = cast.people[who[person]].id
+		const session = openSession(folder, of)
+		const count = () =>
+			record(folder, (db) => db.prepare('SELECT count(*) FROM session WHERE user_id = ?').pluck().get(of))
+		const before = count()
+		const changed = await changes(async () => {
+			const out = await send(url, '/sign-out', { method: 'POST', session, ...urlencoded([['x', '1']]) })
+			expect(outcomeOf(out)).toBe('sign-in')
+		})
+		expect(changed).toEqual(['session'])
+		expect(count()).toBe(Number(before) - 1)
+		expect(outcomeOf(await send(url, '/', { session }))).toBe('sign-in')
+	})
+})
