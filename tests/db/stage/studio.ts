@@ -63,6 +63,9 @@ export type Studio = {
 	readonly as: (who: Who) => Promise<Viewer>
 }
 
+/** To play it anew on a busy machine. */
+const playedMs = 60_000
+
 /** The cast's studio, played once; each test has a copy of its own, open. */
 export function studio(): Studio {
 	const { folder } = emptyStudio()
@@ -71,7 +74,7 @@ export function studio(): Studio {
 	const cast = () => found(template).cast
 	beforeAll(async () => {
 		template = await played(emptyFolder)
-	})
+	}, playedMs)
 	beforeEach(() => {
 		stamps = stampsFrom('a test')
 		copyFileSync(found(template).file, databaseFile(folder()))

@@ -22,6 +22,11 @@ const exceptions: readonly Without[] = [
 	},
 	{ file: 'db/start/start.ts', names: ['checkSchema', 'start', 'isDemo'], because: 'before the start nobody is there' },
 	{
+		file: 'db/start/program.ts',
+		names: ['studioFolder', 'openStudio', 'program'],
+		because: 'finds and opens the record for a program of the command line, which then makes its viewer',
+	},
+	{
 		file: 'db/start/set-up.ts',
 		names: ['offerSetUp', 'isSetUpLink', 'setUpStudio'],
 		because: 'an empty studio has nobody who could be a viewer; the link is the right to it',
