@@ -8,3 +8,7 @@ export function installPackages(): void
 export function actionKey(): string
 export function build(): void
 export function findBrowser(): string | undefined
+export const demoMark: string
+export function mustBeNoStudio(folder: string): void
+export function removeDemo(folder: string): void
+export function stop(message: string): never

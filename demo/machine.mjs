@@ -1,6 +1,6 @@
 import { spawn, spawnSync } from 'node:child_process'
 import { createHash, randomBytes } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -19,7 +19,7 @@ export function run(command, args, { env = {}, quiet = false } = {}) {
 	return status ?? 1
 }
 
-function stop(message) {
+export function stop(message) {
 	process.stderr.write(`${message}\n`)
 	process.exit(1)
 }
@@ -30,6 +30,30 @@ function marked(name, value, act) {
 	act()
 	mkdirSync(own, { recursive: true })
 	writeFileSync(file, value)
+}
+
+/** What a demo is known by: a file of this text in its data folder. */
+export const demoMark = 'Every name in here is invented.\n'
+
+function isDemo(folder) {
+	try {
+		return readFileSync(join(folder, 'demo'), 'utf8') === demoMark
+	} catch {
+		return false
+	}
+}
+
+/** @throws when there is a studio in the folder that is no demo */
+export function mustBeNoStudio(folder) {
+	if (existsSync(join(folder, 'studio.db')) && !isDemo(folder))
+		throw new Error(
+			`${folder} holds a studio that is no demo, or what a demo left that was broken off. Nothing was changed: set DATA_DIR to another folder, or remove it yourself.`,
+		)
+}
+
+/** Removes a demo with all that was done in it; whatever is no demo stays. */
+export function removeDemo(folder) {
+	if (isDemo(folder)) rmSync(folder, { recursive: true })
 }
 
 /** Packages as the lock has them; nothing to do when it has not changed since. */

@@ -4,6 +4,7 @@ import { readEnv } from '@/app/server/start/env'
 import { start } from '@/db/start/start'
 import { dayOf, moment } from '@/lib/units/day'
 import { studio } from './cast/studio'
+import { demoMark, mustBeNoStudio } from './machine.mjs'
 import { seed } from './seed'
 
 /**
@@ -11,10 +12,11 @@ import { seed } from './seed'
  * The cast, by what each is to the story, lies beside it for the tests.
  */
 const { dataDir } = readEnv(process.env)
+mustBeNoStudio(dataDir)
 start(dataDir)
 const seeded = await seed({
 	today: dayOf(moment(new Date()), studio.timeZone),
 	canary: process.env.CANARY === '1',
 })
 writeFileSync(join(dataDir, 'cast.json'), JSON.stringify(seeded))
-writeFileSync(join(dataDir, 'demo'), 'Every name in here is invented.\n')
+writeFileSync(join(dataDir, 'demo'), demoMark)

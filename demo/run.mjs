@@ -1,6 +1,6 @@
-import { existsSync, mkdirSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync } from 'node:fs'
 import { join, resolve } from 'node:path'
-import { build, installPackages, root, run, serve } from './machine.mjs'
+import { build, installPackages, mustBeNoStudio, removeDemo, root, run, serve, stop } from './machine.mjs'
 
 /** `npm run demo`: builds, seeds a studio of our invention once, serves it on loopback and prints a link per person. */
 const port = Number(process.env.PORT ?? 3000)
@@ -15,10 +15,15 @@ const env = {
 }
 const script = (name) => run(process.execPath, ['--import', 'tsx', join('demo', name)], { env })
 
+try {
+	mustBeNoStudio(folder)
+} catch ({ message }) {
+	stop(message)
+}
 installPackages()
 if (process.argv.includes('--links')) process.exit(script('links.ts'))
 build()
-if (process.argv.includes('--fresh')) rmSync(folder, { recursive: true, force: true })
+if (process.argv.includes('--fresh')) removeDemo(folder)
 mkdirSync(folder, { recursive: true })
 if (!existsSync(join(folder, 'demo')) && script('make.ts') !== 0) process.exit(1)
 const server = await serve(env, port)
