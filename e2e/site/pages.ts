@@ -27,7 +27,7 @@ export const clientPages: readonly Shown[] = [
 		'one of three on the wall',
 		({ proposals }) => `/proposal/${proposals.clapboard}?option=b&extra=lights`,
 	),
-	approved('approved, second version', ({ proposals }) => `/proposal/${proposals.approved}`),
+	approved('approved, second revision', ({ proposals }) => `/proposal/${proposals.approved}`),
 	inn('change asked for', ({ proposals }) => `/proposal/${proposals.inn}`),
 	shown('chandleryApprover')('lapsed', ({ proposals }) => `/proposal/${proposals.chandlery}`),
 	shown('withdrawnApprover')('taken back', ({ proposals }) => `/proposal/${proposals.withdrawn}`),

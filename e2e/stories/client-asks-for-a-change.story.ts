@@ -8,7 +8,7 @@ const wish = {
 }
 const letter = 'The door pot is taller now: four stems more of the birch, so that it meets the lintel.'
 
-test('a client asks for a change to two parts, sees what changed, and approves the second version', async ({
+test('a client asks for a change to two parts, sees what changed, and approves the second revision', async ({
 	as,
 	cast,
 	mailbox,
@@ -50,7 +50,7 @@ test('a client asks for a change to two parts, sees what changed, and approves t
 	const revised = await mailbox.next(caspar.address, /design for winter .*, revised$/)
 	expect(revised.text).toContain('has been revised')
 	await page.goto(linkIn(revised))
-	const changes = page.getByRole('region', { name: 'What changed since the last version' })
+	const changes = page.getByRole('region', { name: 'What changed since revision 1' })
 	const changed = (field: string) => changes.getByRole('definition').nth(fields.indexOf(field))
 	const fields = ['Letter', 'Frost and violet, Door pot: white birch', 'Frost and violet: total']
 	await expect(changes.getByRole('term')).toHaveText(fields)

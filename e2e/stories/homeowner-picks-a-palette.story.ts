@@ -37,7 +37,7 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 		await expect(wall).toBeInViewport()
 		await expect(strip(name)).toContainText('On your wall now')
 		await expect(page.getByRole('link', { name: /^Put it on the wall/ })).toHaveCount(2)
-		await expect(page).toHaveURL(/\?option=[abc]$/)
+		await expect(page).toHaveURL(/\?option=[abc]&revision=[0-9a-f]{64}$/)
 	}
 	expect(new Set(sums.values()).size).toBe(palettes.length)
 

@@ -4,7 +4,7 @@ import { idField, onceField, text } from './fields'
 
 const answering = {
 	once: onceField,
-	revision: z.string().refine(isHash, 'This form does not say which version it answers. Open the design again.'),
+	revision: z.string().refine(isHash, 'This form does not say which revision it answers. Open the design again.'),
 }
 
 /** Approval: of which revision, which palette, with which extras, without which containers. Nothing in it is a price. */

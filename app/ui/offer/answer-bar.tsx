@@ -1,10 +1,17 @@
 import { numberWord } from '@/lib/format/words'
+import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
+import type { Hash } from '@/lib/record/hash'
 
-type Props = { readonly view: OfferView; readonly path: string; readonly may: 'answer' | 'look' | 'preview' }
+type Props = {
+	readonly view: OfferView
+	readonly path: string
+	readonly revision: Hash | undefined
+	readonly may: 'answer' | 'look' | 'preview'
+}
 
 /** The answer, within reach of a thumb. While no palette is picked it leads to the palettes. */
-export function AnswerBar({ view, path, may }: Props) {
+export function AnswerBar({ view, path, revision, may }: Props) {
 	const { onWall, options, price, goesIn } = view
 	return (
 		<section aria-label="Your answer" className="answer-bar no-print border-t border-edge bg-ground">
@@ -16,14 +23,14 @@ export function AnswerBar({ view, path, may }: Props) {
 					</span>
 				</p>
 				<div className="flex grow gap-3 sm:grow-0">
-					<Acts onWall={onWall !== undefined} path={path} may={may} />
+					<Acts onWall={onWall !== undefined} path={path} revision={revision} may={may} />
 				</div>
 			</div>
 		</section>
 	)
 }
 
-function Acts({ onWall, path, may }: { readonly onWall: boolean } & Pick<Props, 'path' | 'may'>) {
+function Acts({ onWall, path, revision, may }: { readonly onWall: boolean } & Omit<Props, 'view'>) {
 	if (may === 'look')
 		return <p className="self-center text-sm">You may look. The answer comes from someone else at your place.</p>
 	const isPreview = may === 'preview'
@@ -32,7 +39,7 @@ function Acts({ onWall, path, may }: { readonly onWall: boolean } & Pick<Props, 
 			{isPreview ? (
 				<Rests>Ask for a change</Rests>
 			) : (
-				<a className="act flex-1 sm:flex-none" href={`${path}/change`}>
+				<a className="act flex-1 sm:flex-none" href={`${path}/change?${choiceQuery({ revision: revision ?? '' })}`}>
 					Ask for a change
 				</a>
 			)}

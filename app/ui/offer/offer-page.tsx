@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react'
+import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
+import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
 import { Hero } from './hero'
@@ -12,6 +14,8 @@ type Props = {
 	readonly view: OfferView
 	/** Where the page itself is: forms and links start from here. */
 	readonly path: string
+	/** The hash that an answer has to name; a preview has none. */
+	readonly revision?: Hash
 	readonly may: 'answer' | 'look' | 'preview'
 	/** The answer can still be given. */
 	readonly isOpen: boolean
@@ -20,17 +24,14 @@ type Props = {
 
 const bare = (hex: string) => hex.slice(1)
 
-function hrefFor({ picked, extras, pots }: OfferView, path: string) {
-	return (option: string) => {
-		const query = new URLSearchParams({ option })
-		for (const { key, isAdded } of extras) if (isAdded) query.append('extra', key)
-		for (const { id, isOut } of pots) if (isOut) query.append('without', id)
-		return picked === undefined && query.size === 0 ? path : `${path}?${query}`
-	}
+function hrefFor({ extras, pots }: OfferView, path: string, revision = '') {
+	const extra = extras.filter(({ isAdded }) => isAdded).map(({ key }) => key)
+	const without = pots.filter(({ isOut }) => isOut).map(({ id }) => id)
+	return (option: string) => `${path}?${choiceQuery({ option, extra, without, revision })}`
 }
 
 /** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
-export function OfferPage({ view, path, may, isOpen, told }: Props) {
+export function OfferPage({ view, path, revision, may, isOpen, told }: Props) {
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
 	const wall = offer.places[0]?.wall.hex
@@ -52,28 +53,32 @@ export function OfferPage({ view, path, may, isOpen, told }: Props) {
 					</div>
 				</div>
 				<div className="mx-auto max-w-5xl px-5 sm:px-8">
-					<Changes changes={view.changes} />
+					<Changes changes={view.changes} number={offer.number} />
 					<div className="letter mt-9 max-w-2xl whitespace-pre-line">{offer.letter}</div>
 					<p className="mt-4 text-soft">
 						{offer.signedBy}, {offer.studio}
 					</p>
-					<Palettes view={view} isOpen={isOpen} hrefOf={hrefFor(view, path)} />
+					<Palettes view={view} isOpen={isOpen} hrefOf={hrefFor(view, path, revision)} />
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">
 				<Pots view={view} />
-				<Yours view={view} path={path} isOpen={isOpen && may !== 'look'} />
+				<Yours view={view} path={path} revision={revision} isOpen={isOpen && may !== 'look'} />
 				<Price price={view.price} />
 				<Cautions cautions={offer.cautions} />
 				{isOpen && may !== 'look' && (
 					<p className="mt-14">
 						Not this season?{' '}
-						{may === 'answer' ? <a href={`${path}/skip`}>Skip this season</a> : <span>Skip this season</span>}
+						{may === 'answer' ? (
+							<a href={`${path}/skip?${choiceQuery({ revision: revision ?? '' })}`}>Skip this season</a>
+						) : (
+							<span>Skip this season</span>
+						)}
 					</p>
 				)}
 			</div>
 			{isOpen && <div className="h-10" />}
-			{isOpen && <AnswerBar view={view} path={path} may={may} />}
+			{isOpen && <AnswerBar view={view} path={path} revision={revision} may={may} />}
 		</article>
 	)
 }

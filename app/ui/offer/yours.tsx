@@ -1,17 +1,24 @@
 import { list } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
+import type { Hash } from '@/lib/record/hash'
 import { ChoiceForm } from './choice-form'
 
-type Props = { readonly view: OfferView; readonly path: string; readonly isOpen: boolean }
+type Props = {
+	readonly view: OfferView
+	readonly path: string
+	readonly revision: Hash | undefined
+	readonly isOpen: boolean
+}
 
 /** Extras to add and containers to leave out: one form, whose answer is the page with the new total. */
-export function Yours({ view, path, isOpen }: Props) {
+export function Yours({ view, path, revision, isOpen }: Props) {
 	const { extras, pots, onWall } = view
 	const optional = pots.filter(({ mayLeaveOut }) => mayLeaveOut)
 	if (!isOpen) return <Settled view={view} />
 	return (
 		<ChoiceForm action={path}>
 			{onWall && <input type="hidden" name="option" value={onWall.key} />}
+			{revision && <input type="hidden" name="revision" value={revision} />}
 			{extras.length > 0 && (
 				<fieldset className="mt-14">
 					<legend className="text-3xl font-bold tracking-tight">Extras, if you like</legend>

@@ -7,13 +7,13 @@ export type AnswerRefusal = Refusal | NotOffered | 'sent before' | 'erased'
 
 /** What a client is told when an answer was not taken. Nothing half was done. */
 const refusals: Record<AnswerRefusal, string> = {
-	'not published yet': 'This design is being revised. A new version will follow.',
+	'not published yet': 'This design is being revised. A new revision will follow.',
 	'a newer revision stands':
 		'The design was revised while you were reading. Your answer was not taken: look at what changed, then answer.',
 	'already approved': 'It had been approved a moment before. Your answer was not taken; the first one stands.',
 	'already skipped': 'This season had been skipped a moment before. Your answer was not taken; the first one stands.',
 	'a change was asked for':
-		'A change had been asked for a moment before. Your answer was not taken; a new version will follow.',
+		'A change had been asked for a moment before. Your answer was not taken; a new revision will follow.',
 	lapsed: 'The day to answer by has passed. Your answer was not taken; write to us if you would still like it.',
 	withdrawn: 'We have taken this proposal back. Your answer was not taken.',
 	cancelled: 'This season has been cancelled. Your answer was not taken.',
@@ -33,6 +33,10 @@ const refusals: Record<AnswerRefusal, string> = {
 	erased: 'What stood here has been erased.',
 }
 
+/** Before an answer was tried: somebody who goes on choosing may still think of the revision before. */
+export const revisedInWords =
+	'The design was revised while you were reading. Nothing was answered: look at what changed, then answer.'
+
 export const isRefusal = (text: string): text is AnswerRefusal => Object.hasOwn(refusals, text)
 export const refusalInWords = (why: AnswerRefusal): string => refusals[why]
 
@@ -45,7 +49,7 @@ export function standsInWords(state: State, given: Given | undefined): string | 
 		case 'waiting for an answer':
 			return null
 		case 'drafting':
-			return 'We are revising this design. A new version will follow; there is nothing to do until then.'
+			return 'We are revising this design. A new revision will follow; there is nothing to do until then.'
 		case 'change asked for':
 			return `A change was asked for${answered}. We are revising the design.`
 		case 'approved':

@@ -41,7 +41,7 @@ describe('an approval', () => {
 		{
 			name: 'a hash that is none',
 			more: { revision: revision.toUpperCase() },
-			says: { revision: 'This form does not say which version it answers. Open the design again.' },
+			says: { revision: 'This form does not say which revision it answers. Open the design again.' },
 		},
 		{
 			name: 'a container by name',

@@ -106,6 +106,12 @@ describe('a choice in an address', () => {
 			fields: { option: 'a', extra: ['wreath', 'garland'], without: ['c1'], purchaseOrder: '77', once: 'x' },
 			is: 'option=a&extra=wreath&extra=garland&without=c1',
 		},
+		{
+			name: 'the revision that it is of',
+			fields: { option: 'a', revision: 'c0ffee42'.repeat(8) },
+			is: `option=a&revision=${'c0ffee42'.repeat(8)}`,
+		},
+		{ name: 'no hash is no revision', fields: { option: 'a', revision: '2' }, is: 'option=a' },
 		{ name: 'one extra alone', fields: { option: 'c', extra: 'wreath' }, is: 'option=c&extra=wreath' },
 		{
 			name: 'two palettes are none',

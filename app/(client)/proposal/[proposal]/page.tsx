@@ -14,7 +14,7 @@ export const metadata: Metadata = { title: 'Your design' }
 
 export default async function Proposal({ params, searchParams }: PageProps<'/proposal/[proposal]'>) {
 	const { proposal: text } = await params
-	const { option, extra, without, told, for: handle } = await searchParams
+	const { option, extra, without, revision, told, for: handle } = await searchParams
 	const who = await signedIn(`/proposal/${text}`, handle)
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
@@ -35,9 +35,10 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 			<OfferPage
 				view={offerView(offer, page.before, picked)}
 				path={`/proposal/${proposal}`}
+				revision={page.hash}
 				may={may}
 				isOpen={isOpen}
-				told={<Told page={page} told={first(told)} />}
+				told={<Told page={page} read={first(revision)} told={first(told)} />}
 			/>
 		</ClientFrame>
 	)

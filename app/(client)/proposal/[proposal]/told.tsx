@@ -1,11 +1,20 @@
+import { Alert } from '@/app/ui/alert'
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
-import { isRefusal, refusalInWords, standsInWords } from '@/lib/proposal/offer/told'
+import { isRefusal, refusalInWords, revisedInWords, standsInWords } from '@/lib/proposal/offer/told'
 import { dayOf } from '@/lib/units/day'
 
-/** What happened to the answer just given, and how the proposal stands. */
-export function Told({ page, told }: { readonly page: OfferPage; readonly told: string | undefined }) {
+type Props = {
+	readonly page: OfferPage
+	/** The revision that was in view before, as the address of the page says it. */
+	readonly read: string | undefined
+	/** What happened to the answer just given. */
+	readonly told: string | undefined
+}
+
+/** What happened to the answer just given or to the design meanwhile, and how the proposal stands. */
+export function Told({ page, read, told }: Props) {
 	const { answer, state, timeZone } = page
 	const given = answer && {
 		on: dayOf(answer.at, timeZone),
@@ -14,13 +23,11 @@ export function Told({ page, told }: { readonly page: OfferPage; readonly told: 
 	}
 	const stands = standsInWords(state, given)
 	const refused = told !== undefined && isRefusal(told) ? refusalInWords(told) : null
+	const isRevised = state.is === 'waiting for an answer' && read !== undefined && read !== page.hash
+	const alert = refused ?? (isRevised ? revisedInWords : null)
 	return (
 		<>
-			{refused && (
-				<p className="said wrong mt-8 text-lg" role="alert">
-					{refused}
-				</p>
-			)}
+			{alert && <Alert key={page.hash}>{alert}</Alert>}
 			{stands && (
 				<p className="said mt-8 flex items-start gap-3 text-lg">
 					<span className="mt-1">

@@ -55,8 +55,8 @@ describe('how a proposal stands', () => {
 		{ state: { is: 'waiting for an answer', revision, answerBy }, says: null, answered: null },
 		{
 			state: { is: 'drafting' },
-			says: 'We are revising this design. A new version will follow; there is nothing to do until then.',
-			answered: 'We are revising this design. A new version will follow; there is nothing to do until then.',
+			says: 'We are revising this design. A new revision will follow; there is nothing to do until then.',
+			answered: 'We are revising this design. A new revision will follow; there is nothing to do until then.',
 		},
 		{
 			state: { is: 'change asked for', revision },

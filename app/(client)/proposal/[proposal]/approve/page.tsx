@@ -16,14 +16,14 @@ import { Rows } from './rows'
 export const metadata: Metadata = { title: 'Check before you approve' }
 
 export default async function Approve({ params, searchParams }: PageProps<'/proposal/[proposal]/approve'>) {
-	const { who, me, path, page, offer } = await answerable((await params).proposal, 'approve')
-	const { option, extra, without, form } = await searchParams
+	const { option, extra, without, revision, form } = await searchParams
+	const { who, me, path, page, offer } = await answerable((await params).proposal, revision)
 	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
 	const view = offerView(offer, undefined, picked)
 	if (view.onWall === undefined || view.picked === undefined || view.price === undefined) redirect(`${path}#palettes`)
 	const { typed, errors } = await attemptFor(who, form)
 	const { option: key, extras, leftOut } = view.picked
-	const back = `${path}?${choiceQuery({ option: key, extra: extras, without: leftOut })}`
+	const back = `${path}?${choiceQuery({ option: key, extra: extras, without: leftOut, revision: page.hash })}`
 	const added = view.extras.filter(({ isAdded }) => isAdded).map(({ name }) => name)
 	const out = view.pots.filter(({ isOut }) => isOut).map(({ name }) => name)
 	const rows = [
@@ -45,7 +45,10 @@ export default async function Approve({ params, searchParams }: PageProps<'/prop
 					<a href={back}>Back to the design</a>
 				</p>
 				<h1 className="mt-4 text-4xl">Check before you approve</h1>
-				<p className="mt-2 text-lg">{offer.title}. It is approved only when you press the button below.</p>
+				<p className="mt-2 text-lg">
+					{offer.title}
+					{page.number > 1 && `, revision ${page.number}`}. It is approved only when you press the button below.
+				</p>
 				<ErrorSummary errors={errors} />
 				<Rows rows={rows} />
 				<form method="post" action={`${path}/answer/approve`} noValidate>

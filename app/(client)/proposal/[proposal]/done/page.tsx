@@ -18,7 +18,7 @@ const titles: Record<GivenAnswer['kind'], string> = {
 
 function next(kind: GivenAnswer['kind'], { goesIn, price }: OfferView, installFrom: string): readonly string[] {
 	if (kind === 'change asked for')
-		return ['We revise the design and write to you when the new version is there to look at.']
+		return ['We revise the design and write to you when the new revision is there to look at.']
 	if (kind === 'skip') return ['Nothing goes in and nothing is due. You hear from us for the next season.']
 	return [
 		'A receipt is on its way to you by mail.',

@@ -6,18 +6,20 @@ import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { WordsField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
+import { choiceQuery } from '@/lib/forms/read'
 import { seasonName } from '@/lib/season/season'
 
 export const metadata: Metadata = { title: 'Skip this season' }
 
 export default async function Skip({ params, searchParams }: PageProps<'/proposal/[proposal]/skip'>) {
-	const { who, me, path, page, offer } = await answerable((await params).proposal, 'skip')
-	const { typed, errors } = await attemptFor(who, (await searchParams).form)
+	const { revision, form } = await searchParams
+	const { who, me, path, page, offer } = await answerable((await params).proposal, revision)
+	const { typed, errors } = await attemptFor(who, form)
 	return (
 		<ClientFrame studio={offer.studio} who={me} season={offer.season}>
 			<div className="mx-auto max-w-2xl px-5 pt-8">
 				<p>
-					<a href={path}>Back to the design</a>
+					<a href={`${path}?${choiceQuery({ revision: page.hash })}`}>Back to the design</a>
 				</p>
 				<h1 className="mt-4 text-4xl">Skip {seasonName(offer.season)}?</h1>
 				<p className="mt-2 text-lg">

@@ -9,7 +9,7 @@ import { publishForm, steerForm } from '@/lib/forms/season-forms'
 const desk = (proposal: unknown, told?: string) =>
 	`/studio/proposal/${String(proposal)}${told === undefined ? '' : `?${new URLSearchParams({ told })}`}`
 
-/** Freezes the saved draft as the next version. */
+/** Freezes the saved draft as the next revision. */
 export async function publish(form: FormData): Promise<void> {
 	await studioAction(
 		form,

@@ -8,7 +8,7 @@ const heads: Record<GivenAnswer['kind'], string> = {
 	skip: 'skips this season',
 }
 
-/** The client's answer to the version that stands, in their words. */
+/** The client's answer to the revision that stands, in their words. */
 export function Asked({ answer, timeZone }: { readonly answer: GivenAnswer | undefined; readonly timeZone: string }) {
 	if (answer === undefined) return null
 	const { kind, words, reference, at } = answer

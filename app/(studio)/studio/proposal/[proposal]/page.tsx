@@ -45,7 +45,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				<p className="flex items-center gap-2 font-semibold">
 					<StateMark state={state.is} />
 					{capital(state.is)}
-					{number > 0 && <a href={`/proposal/${id}`}>version {number}</a>}
+					{number > 0 && <a href={`/proposal/${id}`}>revision {number}</a>}
 					<a href={`/studio/proposal/${id}/preview`}>Preview</a>
 				</p>
 			</div>

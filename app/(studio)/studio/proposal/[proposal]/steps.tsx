@@ -19,7 +19,7 @@ const approved: Step[] = [
 	{
 		step: 'reopen',
 		label: 'Open it again',
-		says: 'The approval stays in the record; a new version will take its place.',
+		says: 'The approval stays in the record; a new revision will take its place.',
 	},
 	{ step: 'cancel', label: 'Cancel it', says: 'The approval stays in the record; nothing goes in.' },
 ]

@@ -2,6 +2,7 @@ import { answering } from '@/app/server/answers/answering'
 import { stamp } from '@/app/server/start/clock'
 import { askForChange } from '@/db/proposals/answers/ask-for-change'
 import { changeForm } from '@/lib/forms/answer-form'
+import { choiceQuery, type Typed } from '@/lib/forms/read'
 
 export async function POST(
 	request: Request,
@@ -10,7 +11,7 @@ export async function POST(
 	return answering(request, (await params).proposal, {
 		schema: changeForm,
 		lists: ['about', 'note'],
-		page: () => 'change',
+		page: (fields: Typed) => `change?${choiceQuery({ revision: fields.revision ?? '' })}`,
 		give: (who, to, form) => askForChange(who, { ...to, ...form }, stamp()),
 	})
 }

@@ -2,6 +2,7 @@ import { answering } from '@/app/server/answers/answering'
 import { stamp } from '@/app/server/start/clock'
 import { skipSeason } from '@/db/proposals/answers/skip'
 import { skipForm } from '@/lib/forms/answer-form'
+import { choiceQuery, type Typed } from '@/lib/forms/read'
 
 export async function POST(
 	request: Request,
@@ -10,7 +11,7 @@ export async function POST(
 	return answering(request, (await params).proposal, {
 		schema: skipForm,
 		lists: [],
-		page: () => 'skip',
+		page: (fields: Typed) => `skip?${choiceQuery({ revision: fields.revision ?? '' })}`,
 		give: (who, to, form) => skipSeason(who, { ...to, ...form }, stamp()),
 	})
 }
