@@ -6,6 +6,7 @@ import { ClientFrame } from '@/app/ui/client-frame'
 import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
 import { longDay } from '@/lib/format/day'
+import { answerHolds } from '@/lib/proposal/offer/answer-holds'
 import { type OfferView, offerView } from '@/lib/proposal/offer/offer-view'
 
 export const metadata: Metadata = { title: 'Thank you' }
@@ -27,14 +28,15 @@ function next(kind: GivenAnswer['kind'], { goesIn, price }: OfferView, installFr
 	]
 }
 
-/** What was answered and what happens next; it stays true when it is opened again. */
+/** What was answered and what happens next; opened again it stays true, or leads to how the proposal stands. */
 export default async function Done({ params }: PageProps<'/proposal/[proposal]/done'>) {
 	const { proposal: text } = await params
 	const who = await signedIn(`/proposal/${text}/done`)
 	const page = await readOffer(who, idIn<'proposal'>(text), stamp())
 	if (page === undefined) notFound()
 	const { answer, offer } = page
-	if (answer === undefined || offer === undefined) redirect(`/proposal/${text}`)
+	if (answer === undefined || offer === undefined || !answerHolds(answer.kind, page.state.is))
+		redirect(`/proposal/${text}`)
 	const view = offerView(offer, undefined, { option: answer.option, extras: answer.extras, leftOut: answer.leftOut })
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
