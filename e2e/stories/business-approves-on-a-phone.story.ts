@@ -1,8 +1,9 @@
 import { linkIn } from '../site/mailbox'
-import { expect, phone, test } from '../site/story'
+import { expect, laptop, phone, test } from '../site/story'
 
 test('a business client approves the winter design on a phone, from the mailed link to the receipt', async ({
 	visit,
+	as,
 	mailbox,
 	cast,
 }) => {
@@ -48,4 +49,20 @@ test('a business client approves the winter design on a phone, from the mailed l
 	expect(receipt.text).toContain('PO 4471')
 	const notice = await mailbox.next(cast.people.designer.address, /Marrowby Bakery approved/)
 	expect(notice.text).toContain(total)
+
+	const studio = await as('designer', laptop)
+	await studio.goto(`/studio/proposal/${cast.proposals.bakery}`)
+	await studio.getByText('Open it again', { exact: true }).first().click()
+	await studio.getByRole('button', { name: 'Open it again' }).click()
+	const reason = studio.getByRole('textbox', { name: 'Reason, kept in the record' })
+	await expect(reason).toHaveAccessibleDescription('Say why: the reason is kept in the record.')
+	await expect(studio.getByRole('link', { name: 'Say why: the reason is kept in the record.' })).toBeVisible()
+	await reason.fill('The copper pot cracked in the first frost.')
+	await studio.getByRole('button', { name: 'Open it again' }).click()
+	await expect(studio.getByText('Done.')).toBeVisible()
+
+	await page.reload()
+	await expect(page).toHaveURL(`/proposal/${cast.proposals.bakery}`)
+	await expect(page.getByText(/^We are revising this design\. A new revision will follow/)).toBeVisible()
+	await expect(page.getByText('Approved. Thank you.')).toHaveCount(0)
 })

@@ -48,9 +48,15 @@ export const publishForm = z.strictObject({
 		.transform(Number),
 })
 
-export const steerForm = z.strictObject({
-	once: onceField,
-	proposal: idField<'proposal'>(),
-	step: z.enum(['withdraw', 'reopen', 'cancel', 'install']),
-	reason: text(500, { lines: true }),
-})
+/** To take back an approval needs a reason that can be read later. */
+export const steerForm = z
+	.strictObject({
+		once: onceField,
+		proposal: idField<'proposal'>(),
+		step: z.enum(['withdraw', 'reopen', 'cancel', 'install']),
+		reason: text(500, { lines: true }),
+	})
+	.refine(({ step, reason }) => reason !== '' || (step !== 'reopen' && step !== 'cancel'), {
+		message: 'Say why: the reason is kept in the record.',
+		path: ['reason'],
+	})

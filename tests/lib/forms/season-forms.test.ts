@@ -79,6 +79,15 @@ describe('steps of a proposal', () => {
 		expect(result.ok && result.value).toEqual({ ...steer, reason: 'the client moved' })
 	})
 
+	test.each([
+		{ step: 'reopen', says: { reason: 'Say why: the reason is kept in the record.' } },
+		{ step: 'cancel', says: { reason: 'Say why: the reason is kept in the record.' } },
+		{ step: 'withdraw', says: {} },
+		{ step: 'install', says: {} },
+	])('$step without a reason', ({ step, says }) => {
+		expect(errorsOf(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: ' \n ' }))).toEqual(says)
+	})
+
 	test.each(['approve', 'publish', 'skip', 'lapse', ''])('never steered: “%s”', (step) => {
 		expect(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: '' }).ok).toBe(false)
 	})

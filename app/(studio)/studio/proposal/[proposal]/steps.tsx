@@ -1,7 +1,8 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
+import { described, Field } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
-import type { Attempt } from '@/lib/forms/read'
+import type { Attempt, FieldErrors } from '@/lib/forms/read'
 import type { State } from '@/lib/proposal/state'
 import { steer } from './actions'
 
@@ -9,19 +10,31 @@ type Step = {
 	readonly step: 'withdraw' | 'reopen' | 'cancel' | 'install'
 	readonly label: string
 	readonly says: string
+	readonly reason: 'needed' | 'optional'
 }
 
 const open: Step[] = [
-	{ step: 'withdraw', label: 'Take it back', says: 'The client sees that it was taken back and can no longer answer.' },
+	{
+		step: 'withdraw',
+		label: 'Take it back',
+		says: 'The client sees that it was taken back and can no longer answer.',
+		reason: 'optional',
+	},
 ]
 const approved: Step[] = [
-	{ step: 'install', label: 'It is in', says: 'The design has been installed.' },
+	{ step: 'install', label: 'It is in', says: 'The design has been installed.', reason: 'optional' },
 	{
 		step: 'reopen',
 		label: 'Open it again',
 		says: 'The approval stays in the record; a new revision will take its place.',
+		reason: 'needed',
 	},
-	{ step: 'cancel', label: 'Cancel it', says: 'The approval stays in the record; nothing goes in.' },
+	{
+		step: 'cancel',
+		label: 'Cancel it',
+		says: 'The approval stays in the record; nothing goes in.',
+		reason: 'needed',
+	},
 ]
 
 const stepsOf = (state: State['is']): readonly Step[] => {
@@ -32,7 +45,8 @@ const stepsOf = (state: State['is']): readonly Step[] => {
 type Props = { readonly proposal: string; readonly state: State['is']; readonly attempt: Attempt }
 
 /** What else the studio may do with a proposal where it stands, each with room for a reason. */
-export function Steps({ proposal, state, attempt: { typed, errors } }: Props) {
+export function Steps({ proposal, state, attempt }: Props) {
+	const { typed } = attempt
 	const steps = stepsOf(state)
 	if (steps.length === 0) return null
 	return (
@@ -40,30 +54,52 @@ export function Steps({ proposal, state, attempt: { typed, errors } }: Props) {
 			<h2 id="steps" className="text-lg">
 				Other steps
 			</h2>
-			{steps.map(({ step, label, says }) => (
-				<details key={step} className="mt-2" open={typed.step === step}>
-					<summary className="does inline-block">{label}</summary>
-					<form action={steer} className="mt-1 mb-5">
-						{typed.step === step && <ErrorSummary errors={errors} />}
-						<p className="text-soft">{says}</p>
-						<input type="hidden" name="once" value={v7()} />
-						<input type="hidden" name="proposal" value={proposal} />
-						<input type="hidden" name="step" value={step} />
-						<label className="mt-2 block">
-							<span className="font-semibold">Reason (kept in the record)</span>
-							<textarea
-								name="reason"
-								rows={2}
-								className="box mt-1"
-								defaultValue={typed.step === step ? one(typed, 'reason') : ''}
-							/>
-						</label>
-						<button type="submit" className="act mt-3">
-							{label}
-						</button>
-					</form>
-				</details>
+			{steps.map((each) => (
+				<One key={each.step} {...each} proposal={proposal} attempt={typed.step === each.step ? attempt : undefined} />
 			))}
 		</section>
+	)
+}
+
+const none: Attempt = { typed: {}, errors: {} }
+
+/** The reason's error by the id of its box, of which there is one a step. */
+function byId({ reason, ...errors }: FieldErrors, box: string): FieldErrors {
+	return reason === undefined ? errors : { ...errors, [box]: reason }
+}
+
+type OneProps = Step & { readonly proposal: string; readonly attempt: Attempt | undefined }
+
+function One({ step, label, says, reason, proposal, attempt }: OneProps) {
+	const { typed, errors } = attempt ?? none
+	const box = `reason-${step}`
+	const error = errors.reason
+	return (
+		<details className="mt-2" open={attempt !== undefined}>
+			<summary className="does inline-block">{label}</summary>
+			<form action={steer} className="mt-1 mb-5">
+				<ErrorSummary errors={byId(errors, box)} />
+				<p className="text-soft">{says}</p>
+				<input type="hidden" name="once" value={v7()} />
+				<input type="hidden" name="proposal" value={proposal} />
+				<input type="hidden" name="step" value={step} />
+				<Field
+					name={box}
+					label={`Reason, kept in the record${reason === 'optional' ? ' (optional)' : ''}`}
+					error={error}
+				>
+					<textarea
+						rows={2}
+						className="box"
+						defaultValue={one(typed, 'reason')}
+						{...described({ name: box, error })}
+						name="reason"
+					/>
+				</Field>
+				<button type="submit" className="act mt-3">
+					{label}
+				</button>
+			</form>
+		</details>
 	)
 }
