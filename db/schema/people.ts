@@ -1,4 +1,4 @@
-import { index, integer, sqliteTable, text } from 'drizzle-orm/sqlite-core'
+import { index, integer, sqliteTable, text, unique } from 'drizzle-orm/sqlite-core'
 import type { PersonId } from '@/lib/units/id'
 import { idColumn, momentColumn, oneOf } from './columns'
 
@@ -42,16 +42,24 @@ export const session = sqliteTable(
 	(table) => [index('session_of_person').on(table.userId), index('session_expires').on(table.expires)],
 )
 
-/** A link and a code that were mailed: hashes only. One row a person, the newest; used or out of tries, it goes. */
-export const signInToken = sqliteTable('sign_in_token', {
-	identifier: text('identifier').primaryKey(),
-	token: text('token').notNull().unique(),
-	codeHash: text('code_hash').notNull(),
-	/** Of the cookie of the browser that asked. */
-	askHash: text('ask_hash').notNull(),
-	triesLeft: integer('tries_left').notNull(),
-	expires: integer('expires', { mode: 'timestamp_ms' }).notNull(),
-})
+/**
+ * A link and a code that were mailed: hashes only. One row a person and browser that asked, the newest; used or out of
+ * tries, it goes.
+ */
+export const signInToken = sqliteTable(
+	'sign_in_token',
+	{
+		token: text('token').primaryKey(),
+		/** The address that it was mailed to. */
+		identifier: text('identifier').notNull(),
+		codeHash: text('code_hash').notNull(),
+		/** Of the cookie of the browser that asked. */
+		askHash: text('ask_hash').notNull(),
+		triesLeft: integer('tries_left').notNull(),
+		expires: integer('expires', { mode: 'timestamp_ms' }).notNull(),
+	},
+	(table) => [unique('sign_in_token_asked').on(table.identifier, table.askHash)],
+)
 
 /** The one-time link that makes an empty studio somebody's. */
 export const setUp = sqliteTable('set_up', {

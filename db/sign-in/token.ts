@@ -1,5 +1,5 @@
 import { timingSafeEqual } from 'node:crypto'
-import { and, eq, gt } from 'drizzle-orm'
+import { and, desc, eq, gt } from 'drizzle-orm'
 import { type Hash, sha256 } from '@/lib/record/hash'
 import type { PersonId } from '@/lib/units/id'
 import { read, write } from '../open'
@@ -13,7 +13,10 @@ const tries = 5
 
 export type Minted = { readonly linkHash: Hash; readonly codeHash: Hash; readonly askHash: string }
 
-/** Keeps the hashes of a link and a code that are about to be mailed; those mailed before are void. */
+/**
+ * Keeps the hashes of a link and a code that are about to be mailed. What the same browser asked for before is void;
+ * what another asked for is not, or anybody could void the link in somebody's hands.
+ */
 export async function keepToken(personId: PersonId, { linkHash, codeHash, askHash }: Minted, now: Date): Promise<void> {
 	write((tx) => {
 		const [found] = tx.select({ email: person.email }).from(person).where(eq(person.id, personId)).all()
@@ -21,7 +24,7 @@ export async function keepToken(personId: PersonId, { linkHash, codeHash, askHas
 		const row = { token: linkHash, codeHash, askHash, triesLeft: tries, expires: new Date(now.valueOf() + tokenMs) }
 		tx.insert(signInToken)
 			.values({ identifier: found.email, ...row })
-			.onConflictDoUpdate({ target: signInToken.identifier, set: row })
+			.onConflictDoUpdate({ target: [signInToken.identifier, signInToken.askHash], set: row })
 			.run()
 	})
 }
@@ -55,9 +58,9 @@ export async function tryCode(
 ): Promise<'right' | 'wrong' | 'over'> {
 	return write((tx) => {
 		const mine = and(eq(signInToken.askHash, askHash), gt(signInToken.expires, now))
-		const [row] = tx.select().from(signInToken).where(mine).all()
+		const [row] = tx.select().from(signInToken).where(mine).orderBy(desc(signInToken.expires)).limit(1).all()
 		if (row === undefined || row.triesLeft < 1) return 'over'
-		const own = eq(signInToken.identifier, row.identifier)
+		const own = eq(signInToken.token, row.token)
 		if (same(row.codeHash, codeHash)) {
 			tx.update(signInToken).set({ token: linkHash, triesLeft: 0 }).where(own).run()
 			return 'right'

@@ -206,14 +206,22 @@ describe('too often', () => {
 		expect(statuses(await many(1, '/sign-out', () => from('198.51.100.8')))).toEqual([303])
 	})
 
-	it('links to one address: five an hour, from wherever, known here or not', async () => {
+	it('links to one address: five an hour from one sender, and nobody else is locked out; known here or not', async () => {
 		for (const address of ['often@elsewhere.example', open.site.cast.people.innApprover.address]) {
-			const answers = await many(6, '/sign-in/ask', () => form(address, freshSender()))
+			const stranger = freshSender()
+			const answers = await many(6, '/sign-in/ask', () => form(address, stranger))
 			expect(statuses(answers)).toEqual([303, 303, 303, 303, 303, 429])
 			expect(Number(answers[5]?.headers['retry-after'])).toBeGreaterThan(3000)
-			const loud = await many(1, '/sign-in/ask', () => form(` ${address.toUpperCase()} `, freshSender()))
+			const loud = await many(1, '/sign-in/ask', () => form(` ${address.toUpperCase()} `, stranger))
 			expect(statuses(loud)).toEqual([429])
+			expect(statuses(await many(1, '/sign-in/ask', () => form(address, freshSender())))).toEqual([303])
 		}
+	})
+
+	it('links to one address: thirty an hour in all, so that a mailbox is not flooded', async () => {
+		const answers = await many(31, '/sign-in/ask', () => form('flooded@elsewhere.example', freshSender()))
+		expect(new Set(statuses(answers.slice(0, 30)))).toEqual(new Set([303]))
+		expect(answers[30]?.status).toBe(429)
 	})
 
 	it('links asked by one sender: twenty an hour', async () => {

@@ -127,10 +127,13 @@ describe('a link', () => {
 		expect((await as.visit('/')).headers.location).toBe('/home')
 	})
 
-	it('is void as soon as a newer one is asked for, and after ten minutes', async () => {
+	it('is void as soon as its browser asks for a newer one, whatever a stranger asks for, and after ten minutes', async () => {
 		const first = await ask(addressOf('dentalApprover'))
-		const second = await ask(addressOf('dentalApprover'))
+		const second = await ask(addressOf('dentalApprover'), '/', first.as)
+		const strangers = await ask(addressOf('dentalApprover'))
 		expect((await browser().post(pathIn(first.letter).use)).headers.location).toBe('/sign-in/over')
+		expect((await browser().visit(pathIn(second.letter).confirm)).status).toBe(200)
+		expect((await browser().visit(pathIn(strangers.letter).confirm)).status).toBe(200)
 		const life = record(open.site.folder, (db) =>
 			db
 				.prepare<[string], number>('SELECT expires FROM sign_in_token WHERE identifier = ?')

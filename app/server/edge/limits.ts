@@ -2,10 +2,11 @@ import { RateLimiterRes, RateLimiterSQLite } from 'rate-limiter-flexible'
 import { sideFile } from '@/db/house/side-file'
 import { sha256 } from '@/lib/record/hash'
 
-/** How often, within how many seconds. Nobody is ever locked out for what others do to their address. */
+/** How often, within how many seconds. It takes six senders to use up what may be asked for one address. */
 const limits = {
 	'posts of one sender': [240, 60],
-	'links to one address': [5, 3600],
+	'links to one address asked by one sender': [5, 3600],
+	'links to one address': [30, 3600],
 	'links asked by one sender': [20, 3600],
 	'confirmations of one sender': [30, 600],
 	'violation reports': [60, 60],

@@ -56,7 +56,7 @@ describe('a mailed link', () => {
 		expect(await use('first')).toMatchObject({ identifier: maud() })
 	})
 
-	test('is void once a newer one was mailed; one to another person is not', async () => {
+	test('is void once the same browser asked for a newer one; one to another person is not', async () => {
 		await mail('hers', { who: 'dentalApprover', by: 'desk' })
 		await mail('first')
 		await mail('second', { digits: '55667788' })
@@ -64,6 +64,16 @@ describe('a mailed link', () => {
 		expect(await type('40217733')).toBe('wrong')
 		expect(await use('second')).not.toBeNull()
 		expect(await use('hers')).not.toBeNull()
+	})
+
+	test('is not void for what a stranger asks for', async () => {
+		await mail('first')
+		for (const turn of [1, 2, 3, 4])
+			await mail(`stranger ${turn}`, { digits: `0000000${turn}`, by: `stranger ${turn}` })
+		expect(await holderOfLink(link('first'), at())).toEqual({ address: maud(), askHash: browser('phone') })
+		expect(await type('40217733')).toBe('right')
+		expect(await use('by code')).toMatchObject({ identifier: maud() })
+		expect(await use('stranger 2')).toMatchObject({ identifier: maud() })
 	})
 
 	// NIST SP 800-63B has ten minutes for an out-of-band request.
@@ -129,6 +139,18 @@ describe('a code to type', () => {
 		for (const digits of ['40217733', '1', '2', '3', '4', '5'])
 			expect(await refused(of.folder(), () => type(digits, { by: 'a stranger’s' }))).toBe('over')
 		expect(await type('40217733')).toBe('right')
+	})
+
+	test('of two people who asked in one browser is the newer’s, and the link of each is still theirs', async () => {
+		await mail('hers', { who: 'dentalApprover', digits: '11112222' })
+		await keepToken(
+			idOf('bakeryApprover'),
+			{ linkHash: link('first'), codeHash: code('40217733'), askHash: browser('phone') },
+			at(1),
+		)
+		expect(await type('11112222')).toBe('wrong')
+		expect(await type('40217733')).toBe('right')
+		expect(await use('hers')).toMatchObject({ identifier: of.cast().people.dentalApprover.address })
 	})
 
 	test('of two people who asked in two browsers is each their own', async () => {

@@ -3,6 +3,7 @@ import { tooMany } from '@/app/server/edge/limits'
 import { plainPage } from '@/app/server/edge/plain-page'
 import { senderOf } from '@/app/server/edge/screen'
 import { formFields, seeOther } from '@/app/server/respond'
+import { asked } from '@/app/server/sign-in/asked'
 import { askCookie, remember } from '@/app/server/sign-in/cookies'
 import { askHashOf, randomToken } from '@/app/server/sign-in/secrets'
 import { viewer } from '@/app/server/sign-in/session'
@@ -26,14 +27,16 @@ export async function POST(request: Request): Promise<Response> {
 			typed: { address: String(fields.address ?? '').slice(0, 254) },
 			errors: { address: 'Give a mail address such as name@example.com.' },
 		})
+	const sender = senderOf(request.headers)
 	const wait =
-		(await tooMany('links asked by one sender', senderOf(request.headers))) ??
+		(await tooMany('links asked by one sender', sender)) ??
+		(await tooMany('links to one address asked by one sender', `${address} ${sender}`)) ??
 		(await tooMany('links to one address', address))
 	if (wait !== undefined) {
 		const says = 'Several links were asked for already. Look for the newest mail, or wait a little and ask again.'
 		return plainPage({ status: 429, says, retryAfter: wait }, request.headers.get('x-nonce') ?? '')
 	}
-	const ask = randomToken()
+	const ask = (await asked())?.ask ?? randomToken()
 	// The sender is not woken: what it does for an address that is known could be felt in this answer and the next.
 	await askForLink({ address, askHash: askHashOf(ask), to }, stamp())
 	const mine = { ask, address: 'handle' in fields ? '' : address, handle: fields.handle ?? '', to }

@@ -13,7 +13,9 @@ export default async function Over() {
 	return (
 		<PublicFrame studio={(await studioName(who)) ?? 'Doorsill'}>
 			<h1 className="text-4xl">That link is over</h1>
-			<p className="mt-3 text-lg">A link works once, for ten minutes, and only the newest one. Nothing has happened.</p>
+			<p className="mt-3 text-lg">
+				A link works once and for ten minutes; a fresh one takes its place. Nothing has happened.
+			</p>
 			{me && (
 				<p className="mt-6 text-lg">
 					You are signed in already: <a href="/">to your door</a>.
