@@ -239,6 +239,7 @@ describe('a start that goes well', () => {
 			DATA_DIR: data,
 			SITE_URL: studio,
 			SMTP_URL: postbox.url,
+			MAIL_FROM: 'post@studio.example',
 			TRUSTED_HOPS: '1',
 			LOG_FILE: join(data, 'site.log'),
 		})
