@@ -10,8 +10,8 @@ export function Price({ price }: { readonly price: PriceView | undefined }) {
 			</h2>
 			<table className="mt-4 w-full lined tabular-nums">
 				<tbody>
-					{[...price.rows, ...price.taxes].map(({ label, amount }) => (
-						<tr key={label} className="border-b border-line">
+					{[...price.rows, ...price.taxes].map(({ key, label, amount }) => (
+						<tr key={key} className="border-b border-line">
 							<th scope="row" className="py-2.5 pe-4 text-start font-normal">
 								{label}
 							</th>

@@ -4,7 +4,8 @@ import { type Cents, cents } from '../../units/cents'
 import { dueInWords } from './due-words'
 import type { Offer } from './offer'
 
-export type PriceRow = { readonly label: string; readonly amount: string }
+/** `key` tells rows apart that read alike. */
+export type PriceRow = { readonly key: string; readonly label: string; readonly amount: string }
 
 /** A quote in the words and figures that a client reads. */
 export type PriceView = {
@@ -15,15 +16,25 @@ export type PriceView = {
 	readonly due: string
 }
 
-const onePlace = ({ places }: Offer) => places.length < 2
+const isTwin = (name: string, { containers, extras }: Offer) =>
+	[...containers, ...extras].filter((each) => each.name === name).length > 1
 
-/** Lines that read as one to a client share a label, and are added up under it. */
+/** A place's name, with its address where another has the same. */
+function placeName(of: QuoteLine['place'], { places }: Offer): string {
+	const found = places.find(({ id }) => id === of)
+	if (found === undefined) return ''
+	const isAlone = places.filter(({ name }) => name === found.name).length === 1
+	return isAlone ? found.name : `${found.name}, ${found.address}`
+}
+
+/** What a client reads. Containers and extras of the same name are told apart by place and kind. */
 function labelOf(line: QuoteLine, offer: Offer): string {
-	const at = onePlace(offer) ? '' : `, ${offer.places.find(({ id }) => id === line.place)?.name ?? ''}`
+	const at = offer.places.length < 2 ? '' : `, ${placeName(line.place, offer)}`
 	switch (line.is) {
 		case 'container':
+			return isTwin(line.name, offer) ? `${line.name}${at}` : line.name
 		case 'extra':
-			return line.name
+			return isTwin(line.name, offer) ? `Extra “${line.name}”${at}` : line.name
 		case 'travel':
 		case 'disposal':
 			return `Taking out, delivery and set-up${at}`
@@ -44,6 +55,14 @@ function labelOf(line: QuoteLine, offer: Offer): string {
 	}
 }
 
+/** Lines of one key are one to a client, and are added up: what comes with a visit, never two things that are put in. */
+function keyOf(line: QuoteLine): string {
+	if (line.is === 'container') return `container ${line.container}`
+	if (line.is === 'extra') return `extra ${line.extra}`
+	const isOfAll = line.is === 'design' || line.is === 'supplement'
+	return `${line.is === 'disposal' ? 'travel' : line.is} ${isOfAll ? 'everywhere' : line.place}`
+}
+
 const order: Record<QuoteLine['is'], number> = {
 	season: 0,
 	supplement: 1,
@@ -61,15 +80,26 @@ const order: Record<QuoteLine['is'], number> = {
 function rowsOf({ lines }: Quote, offer: Offer, money: MoneyFormat): PriceRow[] {
 	const place = new Map<string, number>(offer.containers.map(({ id }, index) => [id, index]))
 	const rank = (line: QuoteLine) => order[line.is] * 1000 + ('container' in line ? (place.get(line.container) ?? 0) : 0)
-	const sums = new Map<string, Cents>()
+	const sums = new Map<string, { label: string; amount: Cents }>()
 	for (const line of lines.toSorted((a, b) => rank(a) - rank(b))) {
-		const label = labelOf(line, offer)
-		sums.set(label, cents((sums.get(label) ?? 0) + line.cents))
+		const key = keyOf(line)
+		const amount = cents((sums.get(key)?.amount ?? 0) + line.cents)
+		sums.set(key, { label: labelOf(line, offer), amount })
 	}
-	return [...sums].map(([label, amount]) => ({ label, amount: money(amount) }))
+	return [...sums].map(([key, { label, amount }]) => ({ key, label, amount: money(amount) }))
 }
 
 const percent = (milli: number) => `${milli / 1000} %`
+
+/** Whose tax it is, where the agreement's bill and the one beside it both have some. */
+function taxesOf({ tax }: Quote, money: MoneyFormat): PriceRow[] {
+	const hasBoth = new Set(tax.map(({ bill }) => bill)).size > 1
+	return tax.map(({ bill, milliPercent, cents: amount }) => {
+		const on = bill === 'agreement' ? ' on the season' : ' on the rest'
+		const label = `Sales tax${hasBoth ? on : ''}, ${percent(milliPercent)}`
+		return { key: `tax ${bill} ${milliPercent}`, label, amount: money(amount) }
+	})
+}
 
 function notesOf({ discountPercent, exemptCertificate }: Quote): string[] {
 	return [
@@ -83,7 +113,7 @@ function notesOf({ discountPercent, exemptCertificate }: Quote): string[] {
 export function priceView(offer: Offer, quote: Quote, money: MoneyFormat): PriceView {
 	return {
 		rows: rowsOf(quote, offer, money),
-		taxes: quote.tax.map((line) => ({ label: `Sales tax, ${percent(line.milliPercent)}`, amount: money(line.cents) })),
+		taxes: taxesOf(quote, money),
 		notes: notesOf(quote),
 		total: money(quote.totalCents),
 		due: dueInWords(quote.due, money),
