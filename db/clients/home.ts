@@ -1,11 +1,13 @@
 import { and, desc, eq, isNotNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { type State, stateOf } from '@/lib/proposal/state'
-import { type Cents, cents } from '@/lib/units/cents'
+import { leastTotal } from '@/lib/season/standing'
+import type { Cents } from '@/lib/units/cents'
 import { type Day, dayOf } from '@/lib/units/day'
 import type { ClientId, ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { offerIn, revisionOf } from '../proposals/documents'
+import { answerTo } from '../proposals/read-offer'
 import { client, place, proposal, season, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied, visibleTo } from '../viewer'
@@ -33,7 +35,8 @@ export type HomeLine = {
 	readonly window: { readonly from: Day; readonly to: Day }
 	readonly palette: string
 	readonly paletteHexes: string
-	readonly valueCents: Cents | null
+	/** With tax: of what was approved, else of the palette of least price; null once the client's words are erased. */
+	readonly totalCents: Cents | null
 }
 
 export type Home = {
@@ -44,14 +47,16 @@ export type Home = {
 	readonly lines: readonly HomeLine[]
 }
 
-/** The days that were offered; the season's own once the client's words are erased. */
-function windowOf(
+/** Days and total as they were offered; the season's own days once the client's words are erased. */
+function offered(
 	db: Reading,
 	{ id, revisionNumber }: typeof proposal.$inferSelect,
 	{ windowFrom: from, windowTo: to }: typeof season.$inferSelect,
-): HomeLine['window'] {
+): Pick<HomeLine, 'window' | 'totalCents'> {
 	const standing = revisionOf(db, id, revisionNumber)
-	return (standing && offerIn(db, standing)?.window) ?? { from, to }
+	const offer = standing && offerIn(db, standing)
+	if (standing === undefined || offer === undefined) return { window: { from, to }, totalCents: null }
+	return { window: offer.window, totalCents: answerTo(db, standing)?.totalCents ?? leastTotal(offer) }
 }
 
 /** What stands behind one client's door: every season that was ever published to them, the newest first. */
@@ -85,10 +90,9 @@ export async function readHome(viewer: Viewer, of: ClientId, { at }: Pick<Stamp,
 			season: { quarter: when.quarter, year: when.year },
 			state: stateOf(row.state, row.revisionHash, row.answerBy, today).is,
 			answerBy: row.answerBy,
-			window: windowOf(db, row, when),
 			palette: row.palette,
 			paletteHexes: row.paletteHexes,
-			valueCents: row.valueCents === null ? null : cents(row.valueCents),
+			...offered(db, row, when),
 		}))
 		return { name: found.client.name, wall: first?.wall ?? null, today, currency: found.studio.currency, lines }
 	})

@@ -36,6 +36,7 @@ export const proposal = sqliteTable(
 		paletteCount: integer('palette_count').notNull(),
 		/** Its colours, for the row's thumbnail: "#b5653a #6d3049". */
 		paletteHexes: text('palette_hexes').notNull(),
+		/** Before tax. */
 		valueCents: integer('value_cents'),
 		/** Tenths of a per cent. */
 		marginTenths: integer('margin_tenths'),

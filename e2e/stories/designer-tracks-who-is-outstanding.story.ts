@@ -44,7 +44,7 @@ test('a designer sees at a glance who still owes an answer', async ({ as, cast }
 	const sentence = page.getByText(/still owe an answer/)
 	await expect(sentence).toContainText(`Six of 17 still owe an answer, the first by ${first}. Four wait for you.`)
 	const values = await them.getByRole('cell', { name: /^(from )?\$/ }).allTextContents()
-	const [, out = ''] = /(\$[\d,]+) is out\.$/.exec(String(await sentence.textContent())) ?? []
+	const [, out = ''] = /(\$[\d,]+) is out, before tax\.$/.exec(String(await sentence.textContent())) ?? []
 	expect(values).toHaveLength(outstanding.length)
 	// Each row is rounded to the dollar by itself, their sum once.
 	const sum = values.reduce((all, value) => all + dollars(value), 0)

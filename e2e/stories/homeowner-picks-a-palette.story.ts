@@ -51,11 +51,17 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 	await page.getByRole('link', { name: 'Look and answer' }).click()
 	await expect(bar).toContainText('Three palettes to choose from')
 	await page.getByRole('link', { name: /^Put it on the wall\s*: Brass and navy$/ }).click()
+	const tax = await page
+		.getByRole('row', { name: /^Sales tax/ })
+		.getByRole('cell')
+		.allTextContents()
 	await bar.getByRole('button', { name: 'Approve this design' }).click()
 	await expect(page.getByRole('heading', { name: 'Check before you approve' })).toBeVisible()
 	await expect(page.getByText('Brass and navy', { exact: true })).toBeVisible()
 	const sum = sums.get('Brass and navy') ?? 'no sum'
 	await expect(page.getByText(sum, { exact: true })).toBeVisible()
+	const net = [sum, ...tax].map((amount) => Number(amount.slice(1))).reduce((left, each) => left - each)
+	expect(tax.length).toBeGreaterThan(0)
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
 
@@ -63,6 +69,6 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 	const row = rowOf(groupOn(designer, 'Settled'), household)
 	await expect(row).toContainText('Approved')
 	await expect(row).toContainText('Brass and navy')
-	await expect(row).toContainText(`$${Math.round(Number(sum.slice(1)))}`)
+	await expect(row).toContainText(`$${Math.round(net)}`)
 	await expect(rowOf(groupOn(designer, 'Waiting for them'), household)).toHaveCount(0)
 })

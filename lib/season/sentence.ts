@@ -32,5 +32,5 @@ export function seasonSentence(totals: readonly StateTotal[], money: MoneyFormat
 	const ours = count(of('change asked for', 'drafting'))
 	const us = ours === 0 ? '' : ` ${capital(small(ours))} ${ours === 1 ? 'waits' : 'wait'} for you.`
 	const yes = of('approved', 'installed')
-	return `${waiting}${us} ${money(value(yes))} is approved, ${money(value(out))} is out.`
+	return `${waiting}${us} ${money(value(yes))} is approved, ${money(value(out))} is out, before tax.`
 }

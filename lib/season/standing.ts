@@ -14,6 +14,7 @@ export type Standing = {
 	readonly palette: string
 	readonly paletteCount: number
 	readonly paletteHexes: string
+	/** Before tax, as the margin beside it: sales tax is not the studio's. */
 	readonly valueCents: number
 	/** Tenths of a per cent. */
 	readonly marginTenths: number | null
@@ -29,6 +30,9 @@ export function costingOf(option: OfferOption, inputs: Inputs, rates: Rates, wor
 }
 
 const total = (option: OfferOption) => quote(option.prices, everything).totalCents
+
+/** What the palette of least price comes to, with everything and with tax. @throws when the offer has no palette */
+export const leastTotal = (offer: Offer) => total(cheapest(offer))
 
 function cheapest({ options }: Offer): OfferOption {
 	const [least] = options.toSorted((a, b) => total(a) - total(b))
@@ -51,7 +55,7 @@ export function standing(
 		palette: count === 1 ? option.name : '',
 		paletteCount: count,
 		paletteHexes: hexesOf(option),
-		valueCents: quote(option.prices, choice).totalCents,
+		valueCents: quote(option.prices, choice).netCents,
 		marginTenths: margin === null ? null : Math.round(margin * 10),
 	}
 }

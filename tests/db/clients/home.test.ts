@@ -3,6 +3,10 @@ import { eraseClient } from '@/db/clients/erase'
 import { doors, readHome } from '@/db/clients/home'
 import { clientPage } from '@/db/clients/read-clients'
 import { endContact } from '@/db/clients/save-contact'
+import { approve } from '@/db/proposals/answers/approve'
+import { readOffer } from '@/db/proposals/read-offer'
+import { everything } from '@/lib/pricing/quote/choice'
+import { quote } from '@/lib/pricing/quote/quote'
 import { id } from '@/lib/units/id'
 import { found, studio, today, utc } from '../stage/studio'
 
@@ -54,6 +58,22 @@ describe('behind a door', () => {
 				{ proposal: of.cast().autumn.bakery, season: { quarter: 'autumn', year: 2026 }, state: 'installed' },
 			],
 		})
+	})
+
+	test('with what the client is to pay, tax and all: of the least palette until one is approved', async () => {
+		const { bakery } = of.cast().proposals
+		const { offer, hash } = found(await readOffer(await of.as('bakeryApprover'), bakery, of.stamp()))
+		const { prices, key } = found(offer?.options[0])
+		const bare = quote(prices, everything)
+		expect(bare.netCents).toBeLessThan(bare.totalCents)
+		expect((await home('bakeryViewer'))?.lines[0]?.totalCents).toBe(bare.totalCents)
+		const choice = { extras: ['lights'], leftOut: [] }
+		const form = { option: key, purchaseOrder: '', browser: '', once: of.once() }
+		const approval = { ...choice, ...form, proposal: bakery, revision: hash }
+		expect((await approve(await of.as('bakeryApprover'), approval, of.stamp())).ok).toBe(true)
+		const taken = quote(prices, choice)
+		expect(taken.totalCents).not.toBe(bare.totalCents)
+		expect((await home('bakeryViewer'))?.lines[0]?.totalCents).toBe(taken.totalCents)
 	})
 
 	test('no draft of one that never was out', async () => {

@@ -34,32 +34,32 @@ describe('how a season stands', () => {
 				total('installed', 1, 77_725),
 				total('skipped', 1, 33_000),
 			],
-			says: 'Four of 14 still owe an answer, the first by Friday 9 October. Three wait for you. $4,798.00 is approved, $3,100.50 is out.',
+			says: 'Four of 14 still owe an answer, the first by Friday 9 October. Three wait for you. $4,798.00 is approved, $3,100.50 is out, before tax.',
 		},
 		{
 			name: 'one of twelve',
 			totals: [total(waiting, 1, 28_500, '2026-10-31'), total('approved', 11, 999_900)],
-			says: 'One of twelve still owes an answer, the first by Saturday 31 October. $9,999.00 is approved, $285.00 is out.',
+			says: 'One of twelve still owes an answer, the first by Saturday 31 October. $9,999.00 is approved, $285.00 is out, before tax.',
 		},
 		{
 			name: 'one waits for the studio',
 			totals: [total('drafting', 1, 0)],
-			says: 'None of one owes an answer. One waits for you. $0.00 is approved, $0.00 is out.',
+			says: 'None of one owes an answer. One waits for you. $0.00 is approved, $0.00 is out, before tax.',
 		},
 		{
 			name: 'all settled',
 			totals: [total('lapsed', 1, 10_100), total('withdrawn', 1, 20_200), total('cancelled', 1, 30_300)],
-			says: 'None of three owes an answer. $0.00 is approved, $0.00 is out.',
+			says: 'None of three owes an answer. $0.00 is approved, $0.00 is out, before tax.',
 		},
 		{
 			name: 'many',
 			totals: [total(waiting, 23, 512_300, '2026-11-02'), total('change asked for', 15, 4400)],
-			says: '23 of 38 still owe an answer, the first by Monday 2 November. 15 wait for you. $0.00 is approved, $5,123.00 is out.',
+			says: '23 of 38 still owe an answer, the first by Monday 2 November. 15 wait for you. $0.00 is approved, $5,123.00 is out, before tax.',
 		},
 		{
 			name: 'no day is known',
 			totals: [total(waiting, 2, 70_700)],
-			says: 'Two of two still owe an answer. $0.00 is approved, $707.00 is out.',
+			says: 'Two of two still owe an answer. $0.00 is approved, $707.00 is out, before tax.',
 		},
 	])('$name', ({ totals, says }) => {
 		expect(seasonSentence(totals, money)).toBe(says)

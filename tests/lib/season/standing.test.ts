@@ -7,7 +7,7 @@ import { quote } from '@/lib/pricing/quote/quote'
 import type { Draft } from '@/lib/proposal/draft'
 import { jobOf } from '@/lib/proposal/job-of'
 import { makeOffer } from '@/lib/proposal/make'
-import { costingOf, hexesOf, standing } from '@/lib/season/standing'
+import { costingOf, hexesOf, leastTotal, standing } from '@/lib/season/standing'
 import { hex } from '@/lib/units/hex'
 import { knownDrafts } from '../proposal/known'
 import { containerId, draft, facts, first, made, money, today } from '../proposal/sample'
@@ -26,7 +26,7 @@ describe('how a proposal shows in the ledger', () => {
 			palette: '',
 			paletteCount: 2,
 			paletteHexes: least && hexesOf(least),
-			valueCents: Math.min(...totals),
+			valueCents: least && quote(least.prices, everything).netCents,
 		})
 	})
 
@@ -48,8 +48,16 @@ describe('how a proposal shows in the ledger', () => {
 		const option = copper ?? expect.fail('there are two')
 		const of = stands(undefined, { option, choice })
 		expect(of).toMatchObject({ palette: 'Copper and plum', paletteCount: 1 })
-		expect(of.valueCents).toBe(quote(option.prices, choice).totalCents)
-		expect(of.valueCents).not.toBe(quote(option.prices, everything).totalCents)
+		expect(of.valueCents).toBe(quote(option.prices, choice).netCents)
+		expect(of.valueCents).not.toBe(quote(option.prices, everything).netCents)
+	})
+
+	test('before tax, which is not the studio’s, while the client’s own page has the total', () => {
+		const option = copper ?? expect.fail('there are two')
+		const { netCents, totalCents } = quote(option.prices, everything)
+		expect(netCents).toBeLessThan(totalCents)
+		expect(stands(undefined, { option, choice: everything }).valueCents).toBe(netCents)
+		expect(leastTotal(offer)).toBe(Math.min(...offer.options.map(({ prices }) => quote(prices, everything).totalCents)))
 	})
 
 	test('with its margin in tenths of a per cent, from what was frozen', () => {
@@ -74,15 +82,16 @@ describe('how a proposal shows in the ledger', () => {
 		expect(hexesOf({ palette: [] })).toBe('')
 	})
 
-	test('never dearer than any of its palettes', () => {
+	test('at the palette that a client would pay least for', () => {
 		fc.assert(
 			fc.property(knownDrafts, (random) => {
 				const of = makeOffer(random, facts, money, 1, today)
 				fc.pre(of.offer.options.length > 0)
-				const { valueCents } = stands(of)
-				const totals = of.offer.options.map(({ prices }) => quote(prices, everything).totalCents)
-				expect(totals).toContain(valueCents)
-				for (const total of totals) expect(valueCents).toBeLessThanOrEqual(total)
+				const quotes = of.offer.options.map(({ prices }) => quote(prices, everything))
+				const least = Math.min(...quotes.map(({ totalCents }) => totalCents))
+				expect(leastTotal(of.offer)).toBe(least)
+				const nets = quotes.filter(({ totalCents }) => totalCents === least).map(({ netCents }) => netCents)
+				expect(nets).toContain(stands(of).valueCents)
 			}),
 			{ numRuns: 150 },
 		)

@@ -17,7 +17,7 @@ export function Asked({
 	readonly today: Day
 	readonly money: MoneyFormat
 }) {
-	const { proposal, season, answerBy, window, paletteHexes, palette, valueCents } = line
+	const { proposal, season, answerBy, window, paletteHexes, palette, totalCents } = line
 	const left = answerBy === null ? 0 : daysBetween(today, answerBy)
 	return (
 		<section data-season={season.quarter} className="mt-8" aria-label={`Design for ${seasonName(season)}`}>
@@ -28,7 +28,7 @@ export function Asked({
 			</h2>
 			<p className="mt-2 text-lg">
 				{palette === '' ? 'Several palettes to choose from' : `“${palette}”`}
-				{valueCents !== null && `, ${palette === '' ? 'from ' : ''}${money(valueCents)}`}. It goes in{' '}
+				{totalCents !== null && `, ${palette === '' ? 'from ' : ''}${money(totalCents)}`}. It goes in{' '}
 				{daySpan(window.from, window.to)}.
 			</p>
 			{answerBy && (
@@ -46,7 +46,7 @@ export function Asked({
 }
 
 export function Season({ line, money }: { readonly line: HomeLine; readonly money: MoneyFormat }) {
-	const { proposal, season, state, palette, paletteHexes, valueCents } = line
+	const { proposal, season, state, palette, paletteHexes, totalCents } = line
 	return (
 		<li data-season={season.quarter} className="border-b border-line">
 			<a href={`/proposal/${proposal}`} className="flex items-center gap-4 py-3 no-underline">
@@ -62,7 +62,7 @@ export function Season({ line, money }: { readonly line: HomeLine; readonly mone
 					<Colours hexes={paletteHexes} height={28} />
 				</span>
 				<span className="w-24 text-end tabular-nums">
-					{state === 'skipped' || valueCents === null ? '' : money(valueCents)}
+					{state === 'skipped' || totalCents === null ? '' : money(totalCents)}
 				</span>
 			</a>
 		</li>

@@ -114,7 +114,7 @@ describe('a yes', () => {
 			state: 'approved',
 			group: 'settled',
 			answeredAt: of.cast().now,
-			valueCents: (await owed()).totalCents,
+			valueCents: (await owed()).netCents,
 			palette: 'Copper and plum',
 			paletteCount: 1,
 		})
