@@ -9,7 +9,7 @@ import { noAccounts } from './no-accounts'
 
 const day = 86_400_000
 /** Absolute ends; what is idle ends sooner (see `session.ts`). */
-export const longestMs = { staff: 7 * day, contact: 30 * day } as const
+const longestMs = { staff: 7 * day, contact: 30 * day } as const
 
 /** What is stored of a session's token: the cookie alone holds the token. */
 export const stored = (token: string) => sha256(token)

@@ -8,7 +8,7 @@ import { stored } from './adapter'
 
 const hour = 3_600_000
 /** A session that nobody used for this long is over. */
-export const idleMs = { staff: 12 * hour, contact: 14 * 24 * hour } as const
+const idleMs = { staff: 12 * hour, contact: 14 * 24 * hour } as const
 
 const minute = 60_000
 

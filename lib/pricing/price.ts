@@ -64,7 +64,7 @@ function costed({ gross, discountCents, roundingCents }: Settled): CostedPart {
 }
 
 /** @returns true when the agreement's fixed price pays for the part */
-export function isCovered({ agreement, containers }: Job): (part: PartOf & { place: string }) => boolean {
+function isCovered({ agreement, containers }: Job): (part: PartOf & { place: string }) => boolean {
 	if (agreement.is !== 'fixed') return () => false
 	const named = new Set(agreement.containers)
 	const places = new Set<string>(containers.filter(({ id }) => named.has(id)).map(({ place }) => place))

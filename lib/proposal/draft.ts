@@ -26,7 +26,7 @@ const decimal = (max: number) =>
 /** How a count came about. Typed by the designer now; a count grown from a recipe takes its place beside it. */
 const countSchema = z.discriminatedUnion('way', [z.strictObject({ way: z.literal('typed'), value: decimal(9999) })])
 
-export const draftLineSchema = z.strictObject({
+const draftLineSchema = z.strictObject({
 	material: idSchema<'material'>(),
 	role: roleSchema,
 	holding: holdingSchema,

@@ -40,7 +40,7 @@ async function sendOne(system: Viewer, leased: Leased): Promise<'sent' | 'droppe
 }
 
 /** Sends what is due; each mail is leased, made, handed over and then ticked off. @returns how many were taken up */
-export async function sendDue(): Promise<number> {
+async function sendDue(): Promise<number> {
 	const system = await viewerOf('system')
 	const due = await leaseMail(system, atOnce, stamp())
 	for (const leased of due) await settleMail(system, leased, await sendOne(system, leased), stamp())

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { SignedIn } from '../client-frame'
 
-export const rooms = [
+const rooms = [
 	{ href: '/studio', word: 'Season' },
 	{ href: '/studio/clients', word: 'Clients' },
 	{ href: '/studio/materials', word: 'Materials' },

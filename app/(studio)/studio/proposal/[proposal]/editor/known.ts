@@ -19,7 +19,6 @@ export type Known = {
 export type Line = DraftText['extras'][number]['lines'][number]
 export type Option = DraftText['options'][number]
 export type Extra = DraftText['extras'][number]
-export type Pot = Option['pots'][number]
 export type Part<T> = {
 	readonly value: T
 	readonly onChange: (next: T) => void
