@@ -1,4 +1,4 @@
-import { eq } from 'drizzle-orm'
+import { and, eq, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { PersonId } from '@/lib/units/id'
 import { write } from '../open'
@@ -13,7 +13,7 @@ export type Hired =
 	| { readonly ok: false; readonly why: 'works here already' | 'is a contact of a client' }
 	| Denied
 
-/** Lets a person in at the studio's door. Nobody stands on both sides of it: a client's contact is refused. */
+/** Lets a person in at the studio's door. One who left may come back. Nobody stands on both sides of it: a client's contact is refused. */
 export async function hireStaff(viewer: Viewer, { name, address, role }: Hire, stamp: Stamp): Promise<Hired> {
 	const no = denied(viewer, 'change settings', null)
 	if (no !== null) return no
@@ -22,13 +22,17 @@ export async function hireStaff(viewer: Viewer, { name, address, role }: Hire, s
 		const id = known?.id ?? stamp.id<'person'>()
 		if (tx.select().from(contact).where(eq(contact.personId, id)).all().length > 0)
 			return { ok: false, why: 'is a contact of a client' }
-		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0)
-			return { ok: false, why: 'works here already' }
+		const here = and(eq(staff.personId, id), isNull(staff.endedAt))
+		if (tx.select().from(staff).where(here).all().length > 0) return { ok: false, why: 'works here already' }
 		if (known === undefined) {
 			const handle = Buffer.from(stamp.salt()).toString('base64url')
 			tx.insert(person).values({ id, name, email: address, handle, createdAt: stamp.at }).run()
 		}
-		tx.insert(staff).values({ personId: id, role, since: stamp.at }).run()
+		const again = { role, since: stamp.at, endedAt: null }
+		tx.insert(staff)
+			.values({ personId: id, ...again })
+			.onConflictDoUpdate({ target: staff.personId, set: again })
+			.run()
 		append(tx, stamp, viewer, { act: 'staff hired', object: `person ${id}`, client: null, facts: { role } })
 		return { ok: true, person: id }
 	})

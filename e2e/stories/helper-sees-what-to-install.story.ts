@@ -1,4 +1,5 @@
-import { expect, phone, test } from '../site/story'
+import { codeIn } from '../site/mailbox'
+import { expect, laptop, phone, test } from '../site/story'
 
 test('a helper sees on a phone what goes into which pot, and no price', async ({ as, cast }) => {
 	const page = await as('helper', phone)
@@ -62,4 +63,42 @@ test('a helper finds nothing else of the studio', async ({ as, cast }) => {
 	await expect(page.getByRole('heading', { name: 'Not found' })).toBeVisible()
 	await page.getByRole('link', { name: 'To the start' }).click()
 	await expect(page.getByRole('heading', { name: 'To install' })).toBeVisible()
+})
+
+test('a designer lets a helper in, and closes the door behind them when they leave', async ({
+	as,
+	visit,
+	cast,
+	mailbox,
+}) => {
+	const perrin = { name: 'Perrin Ashgrove', address: 'perrin@sedgeandlantern.example' }
+	const designer = await as('designer', laptop)
+	await designer.goto('/studio/settings')
+	const staff = designer.getByRole('region', { name: 'Who works here' })
+	await staff.getByText('Let a helper in').click()
+	await staff.getByLabel('Their name').fill(perrin.name)
+	await staff.getByLabel('Their mail address').fill(cast.people.bakeryApprover.address)
+	await staff.getByRole('button', { name: 'Let them in' }).click()
+	await expect(staff.getByLabel('Their mail address')).toHaveAccessibleDescription(
+		'This address belongs to a client’s contact.',
+	)
+	await expect(staff.getByLabel('Their name')).toHaveValue(perrin.name)
+	await staff.getByLabel('Their mail address').fill(perrin.address)
+	await staff.getByRole('button', { name: 'Let them in' }).click()
+	await expect(staff.getByRole('listitem').filter({ hasText: perrin.name })).toContainText(`helper, ${perrin.address}`)
+	await expect(staff.getByRole('button', { name: `Close the door to ${cast.people.designer.name}` })).toHaveCount(0)
+
+	const helper = await visit(phone)
+	await helper.goto('/')
+	await helper.getByLabel('Mail address').fill(perrin.address)
+	await helper.getByRole('button', { name: 'Send me the link' }).click()
+	const mail = await mailbox.next(perrin.address, /link to sign in/)
+	await helper.getByLabel('Code from the mail').fill(codeIn(mail))
+	await helper.getByRole('button', { name: 'Sign in' }).click()
+	await expect(helper.getByRole('heading', { level: 1, name: 'To install' })).toBeVisible()
+
+	await staff.getByRole('button', { name: `Close the door to ${perrin.name}` }).click()
+	await expect(staff.getByRole('listitem').filter({ hasText: perrin.name })).toHaveCount(0)
+	await helper.reload()
+	await expect(helper.getByRole('heading', { name: 'Sign in' })).toBeVisible()
 })

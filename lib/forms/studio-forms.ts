@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { currencyCodes } from '../format/money'
-import { addressField, text } from './fields'
+import { addressField, idField, onceField, text } from './fields'
 
 const zones = new Set(Intl.supportedValuesOf('timeZone'))
 
@@ -14,5 +14,9 @@ export const settingsForm = z.strictObject({
 })
 
 export const setUpForm = settingsForm.extend({ designer: text(80, { min: 1 }), address: addressField })
+
+export const hireForm = z.strictObject({ once: onceField, helper: text(80, { min: 1 }), address: addressField })
+
+export const endStaffForm = z.strictObject({ once: onceField, member: idField<'person'>() })
 
 export const timeZones = ['UTC', ...zones]

@@ -4,6 +4,7 @@ export const acts = [
 	'settings changed',
 	'rates changed',
 	'staff hired',
+	'staff left',
 	'season planned',
 	'client added',
 	'client changed',

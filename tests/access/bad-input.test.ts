@@ -136,6 +136,8 @@ const forms: Readonly<Record<string, Form>> = {
 		},
 		hidden: ['material'],
 	},
+	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
+	endStaff: { fields: { member: 'id' }, hidden: ['member'] },
 	saveSettings: { fields: { name: 'words', timeZone: 'choice', currency: 'choice', lengths: 'choice' }, hidden: [] },
 }
 
@@ -192,8 +194,14 @@ async function refusesAll(form: string, field: string, values: readonly Hostile[
 	expect(snapshot(open.site.folder)).toEqual(before)
 }
 
-/** What is withdrawn has to be out again before it can be withdrawn once more. */
-const again = (form: string) => (form === 'steer' ? fill('publish', (fields) => fields) : undefined)
+/** What is withdrawn has to be out again before it can be withdrawn once more; who is in has to leave to be let in. */
+const again = (form: string) => {
+	const before = new Map([
+		['steer', 'publish'],
+		['hire', 'endStaff'],
+	]).get(form)
+	return before === undefined ? undefined : fill(before, (fields) => fields)
+}
 
 const valuesFor = ({ form, field, kind }: (typeof cases)[number]) => triedIn(kind, forms[form]?.empty?.includes(field))
 

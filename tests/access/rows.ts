@@ -189,6 +189,8 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'saveContainer', act: 'change clients' },
 	{ name: 'saveMaterial', act: 'change the catalogue' },
 	{ name: 'saveSettings', act: 'change settings' },
+	{ name: 'hire', act: 'change settings' },
+	{ name: 'endStaff', act: 'change settings' },
 ]
 
 /** What an action says to each; `elsewhere` is the page that it leads on to. */

@@ -87,6 +87,7 @@ describe('the designer', () => {
 	const again: Readonly<Record<string, Fields>> = {
 		plan: [['quarter', 'summer']],
 		begin: [],
+		hire: [['address', 'ysolt@sedgeandlantern.example']],
 		saveMaterial: [['name', 'Winterberry, short']],
 	}
 	const over = (fields: Fields, others: Fields): Fields =>

@@ -128,6 +128,8 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['currency', 'USD'],
 		['lengths', 'in'],
 	],
+	hire: () => [once(), ['helper', 'Perrin Ashgrove'], ['address', 'perrin@sedgeandlantern.example']],
+	endStaff: ({ helper }) => [once(), ['member', helper]],
 }
 
 /** @throws when the action has no form here */

@@ -69,7 +69,9 @@ beforeEach(() => {
 		return found(sqlite.prepare<[], string>('SELECT id FROM outbox WHERE sent_at IS NULL').pluck().get())
 	})
 	const { seasons, materials } = of.cast()
-	house = { season: seasons.winter, material: materials.cedar, mail: id<'mail'>(mail), once: of.once, stamp: of.stamp }
+	const helper = of.cast().people.helper.id
+	const machinery = { mail: id<'mail'>(mail), once: of.once, stamp: of.stamp }
+	house = { season: seasons.winter, helper, material: materials.cedar, ...machinery }
 })
 
 const files = () => [found(globalThis.doorsillDatabase).sqlite, sideFile()] as const

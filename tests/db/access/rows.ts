@@ -35,6 +35,7 @@ import type { Stamp } from '@/db/stamp'
 import { hireStaff } from '@/db/studio/hire'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
+import { endStaff, listStaff } from '@/db/studio/staff'
 import { readSettings, saveSettings, studioName, whoIs } from '@/db/studio/studio'
 import { round } from '@/demo/cast/vessels'
 import type { Viewer } from '@/lib/access/viewer'
@@ -60,6 +61,7 @@ export type Things = {
 /** The things of the studio. */
 export type House = {
 	readonly season: SeasonId
+	readonly helper: PersonId
 	readonly material: MaterialId
 	readonly mail: Id<'mail'>
 	readonly once: () => Id<'once'>
@@ -356,6 +358,11 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, _, { stamp }) =>
 		hireStaff(viewer, { name: 'Perrin Ashgrove', address: 'perrin@sedgeandlantern.example', role: 'helper' }, stamp()),
 	),
+	'studio/staff listStaff': row('studio', designerReads)((viewer) => listStaff(viewer)),
+	'studio/staff endStaff': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { helper, stamp }) => endStaff(viewer, helper, stamp())),
 	'studio/studio readSettings': row('studio', designerReads)((viewer) => readSettings(viewer)),
 	'studio/studio saveSettings': row(
 		'studio',

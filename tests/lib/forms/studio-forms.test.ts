@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { read } from '@/lib/forms/read'
-import { settingsForm, setUpForm, timeZones } from '@/lib/forms/studio-forms'
+import { endStaffForm, hireForm, settingsForm, setUpForm, timeZones } from '@/lib/forms/studio-forms'
 
 const studio = { name: 'Two Steps Up', timeZone: 'America/New_York', currency: 'USD', lengths: 'in' }
 const errorsOf = (more: Record<string, string>) => {
@@ -56,5 +56,26 @@ describe('the studio’s settings', () => {
 		expect(read(setUpForm, first)).toEqual({ ok: true, value: { ...first, address: 'mara@twosteps.example' } })
 		expect(read(setUpForm, studio).ok).toBe(false)
 		expect(read(setUpForm, { ...first, role: 'designer' }).ok).toBe(false)
+	})
+})
+
+describe('who works here', () => {
+	const once = '00000000-0000-7000-8000-00000000d001'
+	const perrin = { once, helper: 'Perrin Ashgrove', address: 'Perrin@SedgeAndLantern.Example' }
+
+	test('is let in by name and address, as a helper and nothing else', () => {
+		const value = { ...perrin, address: 'perrin@sedgeandlantern.example' }
+		expect(read(hireForm, perrin)).toEqual({ ok: true, value })
+		expect(read(hireForm, { ...perrin, role: 'designer' }).ok).toBe(false)
+		expect(read(hireForm, { ...perrin, helper: ' ' })).toEqual({
+			ok: false,
+			errors: { helper: 'This cannot be left empty.' },
+		})
+	})
+
+	test('leaves by id', () => {
+		const leaving = { once, member: '00000000-0000-7000-8000-00000000d002' }
+		expect(read(endStaffForm, leaving)).toEqual({ ok: true, value: leaving })
+		expect(read(endStaffForm, { ...leaving, member: 'perrin' }).ok).toBe(false)
 	})
 })

@@ -6,8 +6,13 @@ import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { SettingsFields } from '@/app/ui/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { listStaff } from '@/db/studio/staff'
 import { readSettings } from '@/db/studio/studio'
+import type { Attempt } from '@/lib/forms/read'
 import { saveSettings } from './actions'
+import { Staff } from './staff'
+
+const none: Attempt = { typed: {}, errors: {} }
 
 export const metadata: Metadata = { title: 'Settings' }
 
@@ -16,7 +21,9 @@ export default async function SettingsPage({ searchParams }: PageProps<'/studio/
 	const settings = await readSettings(who)
 	if (settings === undefined) notFound()
 	const { form, saved } = await searchParams
-	const { typed, errors } = await attemptFor(who, form)
+	const attempt = await attemptFor(who, form)
+	const isOfSettings = 'timeZone' in attempt.typed
+	const { typed, errors } = isOfSettings ? attempt : none
 	return (
 		<StudioFrame {...frame} here="Settings">
 			<h1 className="text-4xl font-extrabold tracking-tight">Settings</h1>
@@ -29,6 +36,7 @@ export default async function SettingsPage({ searchParams }: PageProps<'/studio/
 					Save the settings
 				</button>
 			</form>
+			<Staff members={await listStaff(who)} attempt={isOfSettings ? none : attempt} />
 		</StudioFrame>
 	)
 }
