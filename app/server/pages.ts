@@ -1,12 +1,13 @@
 import 'server-only'
 import { headers } from 'next/headers'
-import { forbidden, notFound, redirect } from 'next/navigation'
+import { notFound, redirect } from 'next/navigation'
 import { decide } from '@/lib/access/decide'
 import type { Act } from '@/lib/access/table'
 import type { Viewer } from '@/lib/access/viewer'
 import { localPath } from '@/lib/forms/local-path'
 import type { ClientId } from '@/lib/units/id'
 import { id, isId } from '@/lib/units/id'
+import { forbid, hide } from './refusal'
 import { viewer } from './sign-in/session'
 
 /** Whoever is signed in; everybody else goes to the sign-in page and from there to `path`, whether or not it exists. */
@@ -26,8 +27,8 @@ export function idIn<Of extends string>(text: string) {
 /** 404 or 403 unless the table lets the viewer do it; for pages whose data alone does not say. */
 export function mustMay(who: Viewer, act: Act, client: ClientId | null): void {
 	const said = decide(who, act, client)
-	if (said === 'hidden') notFound()
-	if (said === 'forbidden') forbidden()
+	if (said === 'hidden') hide(who)
+	if (said === 'forbidden') forbid(who)
 }
 
 export const first = (value: string | string[] | undefined): string | undefined =>

@@ -1,6 +1,8 @@
 import 'server-only'
+import type { Viewer } from '@/lib/access/viewer'
 import { type Typed, typed } from '@/lib/forms/read'
 import { plainPage } from './edge/plain-page'
+import { noteRefusal, type Why } from './refusal'
 
 const noStore = { 'cache-control': 'private, no-store' } as const
 
@@ -21,7 +23,8 @@ const says = {
 } as const
 
 /** The same 404 for what is not there and for what is not yours; 403 for what you may only look at. */
-export function refuse(request: Request, why: keyof typeof says): Response {
+export function refuse(request: Request, why: Why, who?: Viewer): Response {
+	noteRefusal(why, who)
 	return plainPage(says[why], request.headers.get('x-nonce') ?? '')
 }
 

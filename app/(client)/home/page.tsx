@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
-import { notFound, redirect } from 'next/navigation'
+import { redirect } from 'next/navigation'
 import { signedIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { doors } from '@/db/clients/home'
 import { studioName, whoIs } from '@/db/studio/studio'
@@ -10,7 +11,7 @@ export const metadata: Metadata = { title: 'Which door?' }
 /** One door opens by itself; of several one is chosen. */
 export default async function Doors() {
 	const who = await signedIn('/home')
-	if (who.is !== 'contact') notFound()
+	if (who.is !== 'contact') hide(who)
 	const open = await doors(who)
 	const [only, ...more] = open
 	if (only !== undefined && more.length === 0) redirect(`/home/${only.client}`)

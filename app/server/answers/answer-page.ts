@@ -1,11 +1,12 @@
 import 'server-only'
-import { forbidden, notFound, redirect } from 'next/navigation'
+import { redirect } from 'next/navigation'
 import { type OfferPage, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import { first, idIn, signedIn } from '../pages'
+import { forbid, hide } from '../refusal'
 import { stamp } from '../start/clock'
 
 export type Answerable = {
@@ -27,8 +28,8 @@ export async function answerable(text: string, revision: Read): Promise<Answerab
 	const who = await signedIn(`/proposal/${text}`)
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
-	if (page === undefined) notFound()
-	if (decide(who, 'answer the proposal', page.client) !== 'may') forbidden()
+	if (page === undefined) hide(who)
+	if (decide(who, 'answer the proposal', page.client) !== 'may') forbid(who)
 	const path = `/proposal/${proposal}`
 	if (page.offer === undefined || page.state.is !== 'waiting for an answer') redirect(path)
 	if (revision !== undefined && first(revision) !== page.hash)

@@ -25,24 +25,24 @@ export type AnswerForm<T> = {
 export async function answering<T>(request: Request, text: string, form: AnswerForm<T>): Promise<Response> {
 	const who = await viewer()
 	if (who.is === 'nobody') return seeOther(`/sign-in?${new URLSearchParams({ to: `/proposal/${text}` })}`)
-	if (!isId(text)) return refuse(request, 'hidden')
+	if (!isId(text)) return refuse(request, 'hidden', who)
 	const proposal = id<'proposal'>(text)
 	const no = await mayAnswer(who, proposal, stamp())
-	if (no !== null) return refuse(request, no.why)
+	if (no !== null) return refuse(request, no.why, who)
 	const fields = await formFields(request, form.lists)
 	if (fields === undefined) return unclear(request, 'This is not a form of ours. Nothing was changed.')
 	const filled = read(form.schema, fields)
 	if (!filled.ok)
 		return backToForm(who, `/proposal/${proposal}/${form.page(fields)}`, { typed: fields, errors: filled.errors })
 	const browser = (request.headers.get('user-agent') ?? '').slice(0, 300)
-	return tell(request, proposal, await form.give(who, { proposal, browser }, filled.value))
+	return tell(request, who, proposal, await form.give(who, { proposal, browser }, filled.value))
 }
 
-function tell(request: Request, proposal: string, answered: Answered): Response {
+function tell(request: Request, who: Viewer, proposal: string, answered: Answered): Response {
 	if (answered.ok) {
 		wakeSender()
 		return seeOther(`/proposal/${proposal}/done`)
 	}
-	if (answered.why === 'hidden' || answered.why === 'forbidden') return refuse(request, answered.why)
+	if (answered.why === 'hidden' || answered.why === 'forbidden') return refuse(request, answered.why, who)
 	return seeOther(`/proposal/${proposal}?${new URLSearchParams({ told: answered.why })}`)
 }

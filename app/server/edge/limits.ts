@@ -1,6 +1,7 @@
 import { RateLimiterRes, RateLimiterSQLite } from 'rate-limiter-flexible'
 import { sideFile } from '@/db/house/side-file'
 import { sha256 } from '@/lib/record/hash'
+import { log } from '../start/log'
 
 /** How often, within how many seconds. It takes six senders to use up what may be asked for one address. */
 const limits = {
@@ -41,7 +42,8 @@ export async function tooMany(name: Limit, who: string): Promise<number | undefi
 		await limiter(name).consume(sha256(who).slice(0, 32))
 		return undefined
 	} catch (error) {
-		if (error instanceof RateLimiterRes) return Math.max(1, Math.ceil(error.msBeforeNext / 1000))
-		throw error
+		if (!(error instanceof RateLimiterRes)) throw error
+		log().warn({ act: 'too often', limit: name })
+		return Math.max(1, Math.ceil(error.msBeforeNext / 1000))
 	}
 }

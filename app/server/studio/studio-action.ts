@@ -1,5 +1,5 @@
 import 'server-only'
-import { forbidden, notFound, redirect } from 'next/navigation'
+import { redirect } from 'next/navigation'
 import type { z } from 'zod'
 import { keepAttempt } from '@/db/house/attempts'
 import type { Denied } from '@/db/viewer'
@@ -8,6 +8,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import { type FieldErrors, read, typed } from '@/lib/forms/read'
 import { SentBefore } from '@/lib/record/sent-before'
 import { mustMay } from '../pages'
+import { forbid, hide } from '../refusal'
 import { viewer } from '../sign-in/session'
 import { stamp } from '../start/clock'
 import { env } from '../start/env'
@@ -53,9 +54,9 @@ export async function studioAction<T>(
 }
 
 /** What the data layer would not let the viewer see or do ends the request as such. */
-export function refused({ why }: Denied): never {
-	if (why === 'hidden') notFound()
-	forbidden()
+export async function refused({ why }: Denied): Promise<never> {
+	const who = await viewer()
+	return why === 'hidden' ? hide(who) : forbid(who)
 }
 
 export const isDenied = (result: { readonly ok: boolean; readonly why?: unknown }): result is Denied =>

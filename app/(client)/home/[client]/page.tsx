@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { idIn, signedIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
@@ -17,7 +17,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const { client: text } = await params
 	const who = await signedIn(`/home/${text}`)
 	const home = await readHome(who, idIn<'client'>(text), stamp())
-	if (home === undefined) notFound()
+	if (home === undefined) hide(who)
 	const asked = home.lines.filter(needsAnswer)
 	const others = home.lines.filter((line) => !needsAnswer(line))
 	const money = moneyFormat(home.currency)

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { all, first, idIn, isOpened, signedIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { OfferPage } from '@/app/ui/offer/offer-page'
@@ -18,7 +18,7 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 	const who = await signedIn(`/proposal/${text}`, handle)
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
-	if (page === undefined) notFound()
+	if (page === undefined) hide(who)
 	if (who.is === 'contact' && (await isOpened())) await markSeen(who, proposal, stamp())
 	if (page.offer === undefined) return <Erased />
 	const { offer, answer } = page

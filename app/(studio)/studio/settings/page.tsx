@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { v7 } from 'uuid'
 import { attemptFor } from '@/app/server/attempt'
+import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { SettingsFields } from '@/app/ui/settings-fields'
@@ -19,7 +19,7 @@ export const metadata: Metadata = { title: 'Settings' }
 export default async function SettingsPage({ searchParams }: PageProps<'/studio/settings'>) {
 	const { who, frame } = await studioPage('/studio/settings', 'change settings')
 	const settings = await readSettings(who)
-	if (settings === undefined) notFound()
+	if (settings === undefined) hide(who)
 	const { form, saved } = await searchParams
 	const attempt = await attemptFor(who, form)
 	const isOfSettings = 'timeZone' in attempt.typed

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
-import { notFound, redirect } from 'next/navigation'
+import { redirect } from 'next/navigation'
 import { idIn, signedIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
@@ -33,7 +34,7 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 	const { proposal: text } = await params
 	const who = await signedIn(`/proposal/${text}/done`)
 	const page = await readOffer(who, idIn<'proposal'>(text), stamp())
-	if (page === undefined) notFound()
+	if (page === undefined) hide(who)
 	const { answer, offer } = page
 	if (answer === undefined || offer === undefined || !answerHolds(answer.kind, page.state.is))
 		redirect(`/proposal/${text}`)

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { attemptFor } from '@/app/server/attempt'
 import { idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
@@ -19,7 +19,7 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 	const { client: text } = await params
 	const { who, frame } = await studioPage(`/studio/clients/${text}`, 'see clients')
 	const page = await clientPage(who, idIn<'client'>(text))
-	if (page === undefined) notFound()
+	if (page === undefined) hide(who)
 	const { client, contacts, places, proposals } = page
 	const attempt = await attemptFor(who, (await searchParams).form)
 	return (

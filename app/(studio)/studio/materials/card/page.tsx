@@ -1,8 +1,8 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { v7 } from 'uuid'
 import { attemptFor } from '@/app/server/attempt'
 import { first } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField, TickField } from '@/app/ui/field'
@@ -59,7 +59,7 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 	const { who, frame } = await studioPage('/studio/materials/card', 'change the catalogue')
 	const { material: wanted, form } = await searchParams
 	const row = (await listMaterials(who)).find(({ material }) => material.id === first(wanted))
-	if (wanted !== undefined && row === undefined) notFound()
+	if (wanted !== undefined && row === undefined) hide(who)
 	const { typed: tried, errors } = await attemptFor(who, form)
 	const typed = { ...savedFields(row), ...tried }
 	const field = (name: string, label: string, more = {}) => (

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
@@ -30,7 +30,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 	const { who, frame } = await studioPage(`/studio/proposal/${text}`, 'change the draft')
 	const id = idIn<'proposal'>(text)
 	const desk = await readDesk(who, id, stamp())
-	if (desk === undefined) notFound()
+	if (desk === undefined) hide(who)
 	const { told: how, form } = await searchParams
 	const told = first(how)
 	const { client, season, state, number, places, containers, colours, materials } = desk

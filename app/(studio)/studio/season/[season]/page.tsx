@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { first, idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
@@ -24,7 +24,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 	const { page, again, reminded, told } = await searchParams
 	const number = pageNumber(first(page))
 	const ledger = await seasonPage(who, { season: id, page: number }, stamp())
-	if (ledger === undefined) notFound()
+	if (ledger === undefined) hide(who)
 	const { season } = ledger
 	const money = moneyFormat(ledger.currency, { cents: false })
 	const others = (await listSeasons(who)).filter((each) => each.id !== id).slice(0, 5)

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { v7 } from 'uuid'
 import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
@@ -21,7 +21,7 @@ export default async function ContainerCard({ params, searchParams }: PageProps<
 	const { place: where, container: which, form } = await searchParams
 	const place = page?.places.find(({ id }) => id === first(where))
 	const container = place?.containers.find(({ id }) => id === first(which))
-	if (page === undefined || place === undefined || (which !== undefined && container === undefined)) notFound()
+	if (page === undefined || place === undefined || (which !== undefined && container === undefined)) hide(who)
 	const unit = (await readSettings(who))?.lengths ?? 'in'
 	const { typed, errors } = await attemptFor(who, form)
 	return (

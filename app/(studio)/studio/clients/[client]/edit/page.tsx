@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { attemptFor } from '@/app/server/attempt'
 import { idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { clientPage } from '@/db/clients/read-clients'
@@ -13,7 +13,7 @@ export default async function EditClient({ params, searchParams }: PageProps<'/s
 	const { client: text } = await params
 	const { who, frame } = await studioPage(`/studio/clients/${text}/edit`, 'change clients')
 	const page = await clientPage(who, idIn<'client'>(text))
-	if (page === undefined) notFound()
+	if (page === undefined) hide(who)
 	const { id, kind, name, netDays, exemptCertificate, exemptExpires, studioNote } = page.client
 	const saved = {
 		client: id,

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { v7 } from 'uuid'
 import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField, WordsField } from '@/app/ui/field'
@@ -39,7 +39,7 @@ export default async function PlaceCard({ params, searchParams }: PageProps<'/st
 	const page = await clientPage(who, idIn<'client'>(text))
 	const { place: wanted, form } = await searchParams
 	const place = page?.places.find(({ id }) => id === first(wanted))
-	if (page === undefined || (wanted !== undefined && place === undefined)) notFound()
+	if (page === undefined || (wanted !== undefined && place === undefined)) hide(who)
 	const { typed: tried, errors } = await attemptFor(who, form)
 	const typed = { ...savedFields(place), ...tried }
 	const text_ = (name: string, label: string, more = {}) => (

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
-import { notFound } from 'next/navigation'
 import { all, first, idIn, signedIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { OfferPage } from '@/app/ui/offer/offer-page'
@@ -19,7 +19,7 @@ export default async function Preview({ params, searchParams }: PageProps<'/stud
 	const proposal = idIn<'proposal'>(text)
 	const kept = await readDraft(who, proposal, stamp())
 	const offer = kept && (await previewOffer(who, { proposal, draft: kept.draft }, stamp()))
-	if (offer === undefined) notFound()
+	if (offer === undefined) hide(who)
 	const { option, extra, without } = await searchParams
 	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
 	const told = (

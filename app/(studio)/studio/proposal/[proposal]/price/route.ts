@@ -15,11 +15,11 @@ export async function POST(
 	const { proposal: text } = await params
 	const who = await viewer()
 	if (who.is === 'nobody') return json({ signedOut: true }, 401)
-	if (!isId(text)) return refuse(request, 'hidden')
+	if (!isId(text)) return refuse(request, 'hidden', who)
 	const proposal = id<'proposal'>(text)
-	if ((await readDraft(who, proposal, stamp())) === undefined) return refuse(request, 'hidden')
+	if ((await readDraft(who, proposal, stamp())) === undefined) return refuse(request, 'hidden', who)
 	const body = read(priceBody, await jsonBody(request))
 	if (!body.ok) return json({ errors: under('draft', body.errors) }, 422)
 	const desk = await priceDraft(who, { proposal, ...body.value }, stamp())
-	return desk === undefined ? refuse(request, 'hidden') : json(desk)
+	return desk === undefined ? refuse(request, 'hidden', who) : json(desk)
 }

@@ -14,13 +14,13 @@ export async function POST(
 	const { proposal: text } = await params
 	const who = await viewer()
 	if (who.is === 'nobody') return json({ signedOut: true }, 401)
-	if (!isId(text)) return refuse(request, 'hidden')
+	if (!isId(text)) return refuse(request, 'hidden', who)
 	const proposal = id<'proposal'>(text)
-	if ((await readDraft(who, proposal, stamp())) === undefined) return refuse(request, 'hidden')
+	if ((await readDraft(who, proposal, stamp())) === undefined) return refuse(request, 'hidden', who)
 	const body = read(saveBody, await jsonBody(request))
 	if (!body.ok) return json({ errors: under('draft', body.errors) }, 422)
 	const saved = await saveDraft(who, { proposal, ...body.value }, stamp())
 	if (saved.ok) return json({ version: saved.version })
-	if (saved.why !== 'saved elsewhere') return refuse(request, saved.why)
+	if (saved.why !== 'saved elsewhere') return refuse(request, saved.why, who)
 	return json({ version: saved.version, theirs: draftText(saved.theirs) }, 409)
 }
