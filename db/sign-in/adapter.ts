@@ -19,6 +19,33 @@ function absoluteEnd(db: Pick<Db, 'select'>, personId: PersonId, now: Date): Dat
 	return new Date(now.valueOf() + longestMs[member === undefined ? 'contact' : 'staff'])
 }
 
+type Session = { readonly sessionToken: string; readonly userId: string; readonly expires: Date }
+
+function keepSession(sessionToken: string, userId: string, now: Date): Session {
+	const who = id<'person'>(userId)
+	const expires = write((tx) => {
+		const end = absoluteEnd(tx, who, now)
+		const row = { sessionToken: stored(sessionToken), userId: who, expires: end, createdAt: moment(now) }
+		tx.insert(session).values(row).run()
+		return end
+	})
+	return { sessionToken, userId, expires }
+}
+
+function sessionWithUser(sessionToken: string, now: Date) {
+	const [found] = read((db) =>
+		db
+			.select({ user: person, session })
+			.from(session)
+			.innerJoin(person, eq(person.id, session.userId))
+			.where(and(eq(session.sessionToken, stored(sessionToken)), gt(session.expires, now)))
+			.all(),
+	)
+	if (found === undefined) return null
+	const { userId, expires } = found.session
+	return { user: found.user, session: { sessionToken, userId, expires } }
+}
+
 /**
  * The library's adapter over our tables, with what it lacks: tokens stored as hashes, an absolute end that no use
  * moves, links that work once and before their time is over. People are made by the studio alone.
@@ -30,31 +57,9 @@ export function sessionAdapter(now: () => Date) {
 	return {
 		...library,
 		createUser: () => Promise.reject(new Error('Nobody is made by signing in.')),
-		createSession: async ({ sessionToken, userId }: { sessionToken: string; userId: string }) => {
-			const who = id<'person'>(userId)
-			const expires = write((tx) => {
-				const end = absoluteEnd(tx, who, now())
-				const row = { sessionToken: stored(sessionToken), userId: who, expires: end, createdAt: moment(now()) }
-				tx.insert(session).values(row).run()
-				return end
-			})
-			return { sessionToken, userId, expires }
-		},
-		getSessionAndUser: async (sessionToken: string) => {
-			const [found] = read((db) =>
-				db
-					.select({ user: person, session })
-					.from(session)
-					.innerJoin(person, eq(person.id, session.userId))
-					.where(and(eq(session.sessionToken, stored(sessionToken)), gt(session.expires, now())))
-					.all(),
-			)
-			if (found === undefined) return null
-			return {
-				user: found.user,
-				session: { sessionToken, userId: found.session.userId, expires: found.session.expires },
-			}
-		},
+		createSession: async ({ sessionToken, userId }: Pick<Session, 'sessionToken' | 'userId'>) =>
+			keepSession(sessionToken, userId, now()),
+		getSessionAndUser: async (sessionToken: string) => sessionWithUser(sessionToken, now()),
 		updateSession: async () => null,
 		deleteSession: async (sessionToken: string) => {
 			write((tx) =>

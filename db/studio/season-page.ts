@@ -95,6 +95,27 @@ const firstPlace = (what: typeof place.name | typeof place.wallHex) =>
 
 const containersOf = sql<number>`(SELECT count(*) FROM ${container} JOIN ${place} ON ${place.id} = ${container.placeId} WHERE ${place.clientId} = ${client.id} AND ${container.retiredAt} IS NULL)`
 
+type Shows = Pick<SeasonRow, 'name' | 'kind' | 'state' | 'containers' | 'wall'> & {
+	readonly row: typeof proposal.$inferSelect
+	readonly place: string | null
+	/** What was sealed with the wish, where one is open. */
+	readonly words: string | null
+}
+
+/** A row of the database as the ledger shows it. */
+function rowOf({ row, words, ...shown }: Shows): SeasonRow {
+	const { id, clientId, palette, paletteCount, paletteHexes, publishedAt, answeredAt, seenAt, remindedAt, answerBy } =
+		row
+	const note = words === null ? '' : (answerWords.safeParse(JSON.parse(words)).data?.notes[0]?.words ?? '')
+	const value = {
+		valueCents: row.valueCents === null ? null : cents(row.valueCents),
+		marginTenths: row.marginTenths,
+	}
+	const dates = { publishedAt, answeredAt, seenAt, remindedAt, answerBy }
+	const named = { ...shown, place: shown.place ?? '', group: groupOf(shown.state), note }
+	return { id, client: clientId, palette, paletteCount, paletteHexes, ...named, ...dates, ...value }
+}
+
 function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[] {
 	return db
 		.select({
@@ -116,28 +137,7 @@ function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[
 		.limit(rowsAPage)
 		.offset((page - 1) * rowsAPage)
 		.all()
-		.map(({ row, words, ...shown }) => {
-			const {
-				id,
-				clientId,
-				palette,
-				paletteCount,
-				paletteHexes,
-				publishedAt,
-				answeredAt,
-				seenAt,
-				remindedAt,
-				answerBy,
-			} = row
-			const note = words === null ? '' : (answerWords.safeParse(JSON.parse(words)).data?.notes[0]?.words ?? '')
-			const value = {
-				valueCents: row.valueCents === null ? null : cents(row.valueCents),
-				marginTenths: row.marginTenths,
-			}
-			const dates = { publishedAt, answeredAt, seenAt, remindedAt, answerBy }
-			const named = { ...shown, place: shown.place ?? '', group: groupOf(shown.state), note }
-			return { id, client: clientId, palette, paletteCount, paletteHexes, ...named, ...dates, ...value }
-		})
+		.map(rowOf)
 }
 
 /** One page of a season's ledger, and its totals over all pages. */

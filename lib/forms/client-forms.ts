@@ -87,43 +87,56 @@ function lengthField(min: number, max: number, unit: LengthUnit) {
 		)
 }
 
+type Length = (min: number, max: number) => ReturnType<typeof lengthField>
+
+/** Outer measures, and what is inside them. */
+const measures = (length: Length) => ({
+	topCm: length(5, 1000),
+	topDepthCm: emptyOr(length(5, 1000)),
+	bottomCm: length(3, 1000),
+	bottomDepthCm: emptyOr(length(3, 1000)),
+	heightCm: length(5, 500),
+	wallCm: emptyOr(length(0, 20)),
+	headspaceCm: emptyOr(length(0, 50)),
+	soilDepthCm: emptyOr(length(1, 500)),
+	vesselKg: emptyOr(decimalField(0, 2000)),
+})
+
+/** Where it stands, and what is around it. */
+const site = (length: Length) => ({
+	light: z.enum(card.lights),
+	isWindy: tick,
+	isUnderEave: tick,
+	hasRoadSalt: tick,
+	sillToGlassCm: emptyOr(length(0, 300)),
+	outletNear: tick,
+	hoseNear: tick,
+	waterer: z.enum(card.waterers),
+	stands: z.enum(card.stands),
+	limitedWeight: z.enum(card.limits),
+	walkLeftCm: emptyOr(length(0, 2000)),
+})
+
+const cardFields = (length: Length) =>
+	z.strictObject({
+		once: onceField,
+		client: idField<'client'>(),
+		place: idField<'place'>(),
+		container: newOr<'container'>(),
+		name: text(80, { min: 1 }),
+		shape: z.enum(card.shapes),
+		wall: z.enum(card.walls),
+		colour: hexField,
+		owner: z.enum(['client', 'studio']),
+		hasLiner: tick,
+		hasDrainHole: tick,
+		...measures(length),
+		...site(length),
+	})
+
 /** The whole card of a container, with its rules across fields. */
 export function containerForm(unit: LengthUnit) {
-	const length = (min: number, max: number) => lengthField(min, max, unit)
-	return z
-		.strictObject({
-			once: onceField,
-			client: idField<'client'>(),
-			place: idField<'place'>(),
-			container: newOr<'container'>(),
-			name: text(80, { min: 1 }),
-			shape: z.enum(card.shapes),
-			topCm: length(5, 1000),
-			topDepthCm: emptyOr(length(5, 1000)),
-			bottomCm: length(3, 1000),
-			bottomDepthCm: emptyOr(length(3, 1000)),
-			heightCm: length(5, 500),
-			wall: z.enum(card.walls),
-			wallCm: emptyOr(length(0, 20)),
-			headspaceCm: emptyOr(length(0, 50)),
-			soilDepthCm: emptyOr(length(1, 500)),
-			hasLiner: tick,
-			hasDrainHole: tick,
-			vesselKg: emptyOr(decimalField(0, 2000)),
-			colour: hexField,
-			owner: z.enum(['client', 'studio']),
-			light: z.enum(card.lights),
-			isWindy: tick,
-			isUnderEave: tick,
-			hasRoadSalt: tick,
-			sillToGlassCm: emptyOr(length(0, 300)),
-			outletNear: tick,
-			hoseNear: tick,
-			waterer: z.enum(card.waterers),
-			stands: z.enum(card.stands),
-			limitedWeight: z.enum(card.limits),
-			walkLeftCm: emptyOr(length(0, 2000)),
-		})
+	return cardFields((min, max) => lengthField(min, max, unit))
 		.transform((typed) => ({
 			...typed,
 			wallCm: typed.wallCm ?? card.usualWallCm[typed.wall],

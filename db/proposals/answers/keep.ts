@@ -28,6 +28,14 @@ type Given = {
 	readonly mails: readonly { readonly message: Message; readonly to: readonly PersonId[] }[]
 }
 
+/** What was taken, as the record tells it; nothing for an answer that takes nothing. */
+const factsOf = (taken: Given['taken']) => ({
+	option: taken?.option.key ?? null,
+	extras: [...(taken?.choice.extras ?? [])],
+	leftOut: [...(taken?.choice.leftOut ?? [])],
+	totalCents: taken?.quote.totalCents ?? null,
+})
+
 /** Answer, ledger, line of the record and mails: all of it, or nothing. */
 export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, given: Given, stamp: Stamp): string {
 	const { id, clientId } = found.row
@@ -35,12 +43,7 @@ export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, 
 	const wordsHash = seal(tx, stamp, clientId, { name: who?.name ?? '', address: who?.address ?? '', ...given.words })
 	const { kind, taken } = given
 	const reference = nextReference(tx, stamp)
-	const facts = {
-		option: taken?.option.key ?? null,
-		extras: [...(taken?.choice.extras ?? [])],
-		leftOut: [...(taken?.choice.leftOut ?? [])],
-		totalCents: taken?.quote.totalCents ?? null,
-	}
+	const facts = factsOf(taken)
 	const what = { ...facts, extras: JSON.stringify(facts.extras), leftOut: JSON.stringify(facts.leftOut) }
 	const row = {
 		reference,
