@@ -82,6 +82,7 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 	return write((tx): { ok: true } | Denied => {
 		if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
 		tx.insert(erasure).values({ id: stamp.id<'erasure'>(), clientId: of, at: stamp.at, by: viewer.person }).run()
+		append(tx, stamp, viewer, { act: 'client erased', object: `client ${of}`, client: of })
 		tx.delete(sealedText).where(eq(sealedText.clientId, of)).run()
 		const people = personsOf(tx, of)
 		const unsent = and(inArray(outbox.personId, people), isNull(outbox.sentAt), isNull(outbox.droppedAt))
@@ -92,7 +93,6 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 		tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
 		const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
 		tx.update(client).set(blank).where(eq(client.id, of)).run()
-		append(tx, stamp, viewer, { act: 'client erased', object: `client ${of}`, client: of })
 		return { ok: true }
 	})
 }

@@ -3,7 +3,7 @@ import type { RecordedAct } from '@/lib/record/acts'
 import { canonical, type Json } from '@/lib/record/canonical'
 import type { Entry, Kept } from '@/lib/record/chain'
 import type { Reading } from '../open'
-import { answer, revision } from '../schema'
+import { answer, erasure, revision } from '../schema'
 
 type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
 
@@ -14,7 +14,9 @@ const answers = {
 } as const satisfies Record<string, RecordedAct>
 
 const published: RecordedAct = 'proposal published'
-const telling = new Set<string>([published, ...Object.values(answers)])
+const erased: RecordedAct = 'client erased'
+const answering = new Set<string>(Object.values(answers))
+const telling = new Set<string>([published, erased, ...answering])
 
 const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
 	canonical({ act, at, actor, object, facts, sealed })
@@ -50,16 +52,27 @@ function given(db: Reading): (readonly [says: string, what: string])[] {
 		})
 }
 
-/** The first line whose revision or answer is gone or says otherwise; else the first of these that no line tells of. */
+function erasures(db: Reading): (readonly [says: string, what: string])[] {
+	return db
+		.select()
+		.from(erasure)
+		.all()
+		.map(({ clientId, at, by }) => [
+			says({ act: erased, at, actor: `staff ${by}`, object: `client ${clientId}`, facts: {}, sealed: null }),
+			`the erasure of ${clientId}`,
+		])
+}
+
+/** The first line whose revision, answer or erasure is gone or says otherwise; else the first of these that no line tells of. */
 export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db)])
+	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db)])
 	for (const { entry } of lines) {
 		if (!telling.has(entry.act)) continue
 		const { extras, leftOut, ...facts } = entry.facts
-		const lists = entry.act === published ? {} : { extras: asText(extras), leftOut: asText(leftOut) }
+		const lists = answering.has(entry.act) ? { extras: asText(extras), leftOut: asText(leftOut) } : {}
 		if (!evidence.delete(says({ ...entry, facts: { ...facts, ...lists } })))
 			return { seq: entry.seq, why: 'the evidence says otherwise' }
 	}

@@ -178,12 +178,12 @@ describe('the words of a client', () => {
 		expect((await page('creditUnion')).answer).toEqual({ ...before, words: undefined })
 	})
 
-	test('are counted as erased, and the chain is whole', async () => {
+	test('are counted as erased, those of each line and of each revision, and the chain is whole', async () => {
 		const lines = stranger(of.folder(), (sqlite) =>
 			sqlite
-				.prepare('SELECT count(*) FROM event WHERE client_id = ? AND sealed IS NOT NULL')
+				.prepare('SELECT count(*) FROM event WHERE client_id = ? AND (sealed IS NOT NULL OR act = ?)')
 				.pluck()
-				.get(of.cast().clients.inn.id),
+				.get(of.cast().clients.inn.id, 'proposal published'),
 		)
 		const before = found(await verify(await of.as('designer')))
 		must('erase', await erase('designer', of.cast().clients.inn.id))
@@ -192,7 +192,7 @@ describe('the words of a client', () => {
 			erased: lines,
 			lines: before.lines + 1,
 		})
-		expect(lines).toBe(2)
+		expect(lines).toBe(4)
 	})
 })
 
