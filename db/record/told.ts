@@ -2,8 +2,9 @@ import { eq } from 'drizzle-orm'
 import type { RecordedAct } from '@/lib/record/acts'
 import { canonical, type Json } from '@/lib/record/canonical'
 import type { Entry, Kept } from '@/lib/record/chain'
+import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
-import { answer, erasure, revision } from '../schema'
+import { answer, erasure, rates, revision } from '../schema'
 
 type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
 
@@ -15,8 +16,9 @@ const answers = {
 
 const published: RecordedAct = 'proposal published'
 const erased: RecordedAct = 'client erased'
+const rated: RecordedAct = 'rates changed'
 const answering = new Set<string>(Object.values(answers))
-const telling = new Set<string>([published, erased, ...answering])
+const telling = new Set<string>([published, erased, rated, ...answering])
 
 const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
 	canonical({ act, at, actor, object, facts, sealed })
@@ -63,12 +65,31 @@ function erasures(db: Reading): (readonly [says: string, what: string])[] {
 		])
 }
 
-/** The first line whose revision, answer or erasure is gone or says otherwise; else the first of these that no line tells of. */
+/** Lines that were written before they said what the rates are tell of them by their version alone. */
+function versions(db: Reading, lines: readonly Kept[]): (readonly [says: string, what: string])[] {
+	const silent = new Set(
+		lines
+			.filter(({ entry }) => entry.act === rated && canonical(entry.facts) === '{}')
+			.map(({ entry }) => entry.object),
+	)
+	return db
+		.select()
+		.from(rates)
+		.all()
+		.map(({ version, document, madeAt: at, madeBy }) => {
+			const object = `rates ${version}`
+			const facts = silent.has(object) ? {} : { version, document: sha256(document) }
+			const actor = madeBy === null ? 'system' : `staff ${madeBy}`
+			return [says({ act: rated, at, actor, object, facts, sealed: null }), `the ${object}`]
+		})
+}
+
+/** The first line whose evidence is gone or says otherwise; else the first piece of evidence that no line tells of. */
 export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db)])
+	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)])
 	for (const { entry } of lines) {
 		if (!telling.has(entry.act)) continue
 		const { extras, leftOut, ...facts } = entry.facts

@@ -34,7 +34,7 @@ describe('a whole record', () => {
 	})
 
 	test('of nothing has no head', async () => {
-		run('DELETE FROM event; DELETE FROM answer; DELETE FROM revision; DELETE FROM sealed_text')
+		run('DELETE FROM event; DELETE FROM answer; DELETE FROM revision; DELETE FROM rates; DELETE FROM sealed_text')
 		expect(await whole()).toEqual({ lines: 0, head: null, broken: null, erased: 0 })
 	})
 
