@@ -31,6 +31,7 @@ export type SeasonRow = {
 	readonly answeredAt: Moment | null
 	readonly seenAt: Moment | null
 	readonly remindedAt: Moment | null
+	readonly undeliveredAt: Moment | null
 	readonly answerBy: Day | null
 	readonly valueCents: Cents | null
 	readonly marginTenths: number | null
@@ -127,6 +128,7 @@ function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[
 				answeredAt,
 				seenAt,
 				remindedAt,
+				undeliveredAt,
 				answerBy,
 			} = row
 			const note = words === null ? '' : (answerWords.safeParse(JSON.parse(words)).data?.notes[0]?.words ?? '')
@@ -134,7 +136,7 @@ function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[
 				valueCents: row.valueCents === null ? null : cents(row.valueCents),
 				marginTenths: row.marginTenths,
 			}
-			const dates = { publishedAt, answeredAt, seenAt, remindedAt, answerBy }
+			const dates = { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy }
 			const named = { ...shown, place: shown.place ?? '', group: groupOf(shown.state), note }
 			return { id, client: clientId, palette, paletteCount, paletteHexes, ...named, ...dates, ...value }
 		})
