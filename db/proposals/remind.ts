@@ -3,6 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Moment } from '@/lib/units/day'
 import type { Id, ProposalId } from '@/lib/units/id'
 import { write } from '../open'
+import { dropReminders } from '../outbox/drop-reminders'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
 import { isFirst } from '../record/once'
@@ -37,6 +38,7 @@ export async function remind(
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }
 		tx.update(proposal).set({ remindedAt: stamp.at, undeliveredAt: null }).where(eq(proposal.id, id)).run()
 		append(tx, stamp, viewer, { act: 'client reminded', object: `proposal ${id}`, client, facts: { number } })
+		dropReminders(tx, id, stamp)
 		for (const person of contactsOf(tx, client, { whoMayApprove: true }))
 			enqueue(tx, stamp, { message: 'reminder', person, facts: { proposal: id, number } })
 		return { ok: true }

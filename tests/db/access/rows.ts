@@ -263,7 +263,7 @@ export const rows: Readonly<Record<string, Row>> = {
 	'outbox/mail-facts mailedProposal': row(
 		'client',
 		systemReads,
-	)((viewer, { proposal, person }) => mailedProposal(viewer, { proposal, number: 1, person })),
+	)((viewer, { proposal, person }, { stamp }) => mailedProposal(viewer, { proposal, number: 1, person }, stamp())),
 	'proposals/answers/approve approve': row(
 		'client',
 		approverAnswers,
