@@ -8,6 +8,7 @@ import { must } from '@/demo/play/must'
 import type { Moment } from '@/lib/units/day'
 import { stepsOf } from '../../db/proposals/steps'
 import { found, later, stranger, studio } from '../../db/stage/studio'
+import { anew } from '../anew'
 import { type MailServer, openMailServer } from './mail-server'
 
 // The mark of a bundler that has no server side: there is no bundler here.
@@ -25,16 +26,11 @@ beforeAll(async () => {
 afterAll(() => server.close())
 
 /** One round of the sender in a process that starts anew, at that moment of the studio. */
-async function round(at: Moment): Promise<void> {
-	vi.resetModules()
-	const offset = Date.parse(at) - Date.now()
-	const settings = { SITE_URL: 'http://127.0.0.1:3000', SMTP_URL: server.url, DEMO: '1' }
-	for (const [name, value] of Object.entries({ ...settings, CLOCK_OFFSET_MS: String(offset), LOG_FILE: logFile() }))
-		vi.stubEnv(name, value)
-	const { sendDue } = await import('@/app/server/mail/sender')
-	while ((await sendDue()) > 0);
-	vi.unstubAllEnvs()
-}
+const round = (moment: Moment) =>
+	anew(moment, { SMTP_URL: server.url, LOG_FILE: logFile() }, async () => {
+		const { sendDue } = await import('@/app/server/mail/sender')
+		while ((await sendDue()) > 0);
+	})
 
 const logFile = () => join(of.folder(), 'site.log')
 const log = () => readFileSync(logFile(), 'utf8')
