@@ -1,14 +1,14 @@
-import { and, eq, inArray, isNull, notInArray } from 'drizzle-orm'
+import { rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { and, eq, inArray, isNull, notInArray, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { emptyDraft } from '@/lib/proposal/draft'
-import type { ClientId, PersonId } from '@/lib/units/id'
-import { type Tx, write } from '../open'
+import type { ClientId, Id, PersonId } from '@/lib/units/id'
+import { dataFolder, type Tx, write } from '../open'
 import { append } from '../record/append'
 import {
 	client,
 	contact,
 	container,
-	draft,
 	erasure,
 	outbox,
 	person,
@@ -22,6 +22,7 @@ import {
 } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
+import { closeProposals } from './close-proposals'
 
 const erased = 'erased'
 
@@ -62,37 +63,55 @@ function erasePlaces(tx: Tx, of: ClientId): void {
 	tx.update(place).set({ name: erased, address: erased, accessNote: '' }).where(eq(place.clientId, of)).run()
 }
 
-/** What was offered lies sealed; these are the drafts, and the palette in the ledger. */
-function eraseProposals(tx: Tx, of: ClientId): void {
+/** Mails to those who go, and mails to anybody about the client. */
+function mailsOf(tx: Tx, of: ClientId, people: readonly PersonId[]): Id<'mail'>[] {
 	const own = tx.select({ id: proposal.id }).from(proposal).where(eq(proposal.clientId, of))
-	tx.update(proposal).set({ palette: '' }).where(eq(proposal.clientId, of)).run()
-	tx.update(draft)
-		.set({ document: JSON.stringify(emptyDraft({ from: null, to: null, answerBy: null })) })
-		.where(inArray(draft.proposalId, own))
-		.run()
+	const about = sql`json_extract(${outbox.facts}, '$.proposal') IN ${own}`
+	const theirs = or(about, inArray(outbox.personId, [...people]))
+	return tx
+		.select({ id: outbox.id })
+		.from(outbox)
+		.where(theirs)
+		.all()
+		.map(({ id }) => id)
+}
+
+/** What was mailed to files, as in a studio without a mail server; a crash before this leaves them for another erasure. */
+function deleteCopies(mails: readonly Id<'mail'>[]): void {
+	for (const id of mails)
+		for (const kind of ['eml', 'json']) rmSync(join(dataFolder(), 'mail', `${id}.${kind}`), { force: true })
+}
+
+type Erased = { readonly ok: true; readonly mails: readonly Id<'mail'>[] }
+
+function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stamp): Erased | Denied {
+	if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
+	const people = personsOf(tx, of)
+	const mails = mailsOf(tx, of, people)
+	tx.insert(erasure).values({ id: stamp.id<'erasure'>(), clientId: of, at: stamp.at, by }).run()
+	append(tx, stamp, viewer, { act: 'client erased', object: `client ${of}`, client: of })
+	tx.delete(sealedText).where(eq(sealedText.clientId, of)).run()
+	const unsent = and(inArray(outbox.id, mails), isNull(outbox.sentAt), isNull(outbox.droppedAt))
+	tx.update(outbox).set({ droppedAt: stamp.at }).where(unsent).run()
+	erasePersons(tx, people)
+	erasePlaces(tx, of)
+	closeProposals(tx, stamp, viewer, of)
+	tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
+	const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
+	tx.update(client).set(blank).where(eq(client.id, of)).run()
+	return { ok: true, mails }
 }
 
 /**
- * Erases a client's words on lawful demand: names, addresses, letters, notes. What was done and when, and every
- * hash, stays, and the chain still holds. Deleted bytes are overwritten; what the log still holds goes within the hour.
+ * Erases a client's words on lawful demand: names, addresses, letters, notes, copies of mails. What was done and when,
+ * and every hash, stays, and the chain still holds; what is open is taken back, and nothing more is written about them.
+ * Deleted bytes are overwritten; what the log still holds goes within the hour. Backups keep the words until they go.
  */
 export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): Promise<{ readonly ok: true } | Denied> {
 	const no = denied(viewer, 'erase a client', of)
 	if (no !== null || viewer.is !== 'staff') return no ?? hidden
-	return write((tx): { ok: true } | Denied => {
-		if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
-		tx.insert(erasure).values({ id: stamp.id<'erasure'>(), clientId: of, at: stamp.at, by: viewer.person }).run()
-		tx.delete(sealedText).where(eq(sealedText.clientId, of)).run()
-		const people = personsOf(tx, of)
-		const unsent = and(inArray(outbox.personId, people), isNull(outbox.sentAt), isNull(outbox.droppedAt))
-		if (people.length > 0) tx.update(outbox).set({ droppedAt: stamp.at }).where(unsent).run()
-		erasePersons(tx, people)
-		erasePlaces(tx, of)
-		eraseProposals(tx, of)
-		tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
-		const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
-		tx.update(client).set(blank).where(eq(client.id, of)).run()
-		append(tx, stamp, viewer, { act: 'client erased', object: `client ${of}`, client: of })
-		return { ok: true }
-	})
+	const said = write((tx) => eraseIn(tx, viewer, viewer.person, of, stamp))
+	if (!said.ok) return said
+	deleteCopies(said.mails)
+	return { ok: true }
 }

@@ -1,9 +1,10 @@
-import { and, eq } from 'drizzle-orm'
+import { and, eq, isNull } from 'drizzle-orm'
 import type { May, Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id, PersonId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
+import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
-import { contact, person, session, signInToken, staff } from '../schema'
+import { contact, person, proposal, session, signInToken, staff } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 import { isWithUs } from './is-with-us'
@@ -29,7 +30,24 @@ function personWith(tx: Tx, { name, address }: Invitation, stamp: Stamp): Person
 	return id
 }
 
-/** Lets a person in at a client's door, to approve or to look; one who was there before gets the new right. */
+const hasOpenDoor = (tx: Tx, of: ClientId, who: PersonId): boolean =>
+	tx
+		.select({ id: contact.id })
+		.from(contact)
+		.where(and(eq(contact.clientId, of), eq(contact.personId, who), isNull(contact.endedAt)))
+		.all().length > 0
+
+/** Whoever comes in while a proposal waits is told of it as the others were when it was published. */
+function tellOfWaiting(tx: Tx, stamp: Stamp, of: ClientId, who: PersonId): void {
+	const waiting = and(eq(proposal.clientId, of), eq(proposal.state, 'waiting for an answer'))
+	for (const { id, revisionNumber: number } of tx.select().from(proposal).where(waiting).all())
+		enqueue(tx, stamp, { message: 'proposal published', person: who, facts: { proposal: id, number } })
+}
+
+/**
+ * Lets a person in at a client's door, to approve or to look, with a mail of what waits there; one who was inside gets
+ * the new right.
+ */
 export async function inviteContact(viewer: Viewer, invitation: Invitation, stamp: Stamp): Promise<Invited> {
 	const { client: of, may } = invitation
 	const no = denied(viewer, 'change clients', of)
@@ -39,11 +57,13 @@ export async function inviteContact(viewer: Viewer, invitation: Invitation, stam
 		const id = personWith(tx, invitation, stamp)
 		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0)
 			return { ok: false, why: 'works at the studio' }
+		const isInside = hasOpenDoor(tx, of, id)
 		tx.insert(contact)
 			.values({ id: stamp.id<'contact'>(), clientId: of, personId: id, may, since: stamp.at })
 			.onConflictDoUpdate({ target: [contact.clientId, contact.personId], set: { may, endedAt: null } })
 			.run()
 		append(tx, stamp, viewer, { act: 'contact invited', object: `person ${id}`, client: of, facts: { may } })
+		if (!isInside) tellOfWaiting(tx, stamp, of, id)
 		return { ok: true, person: id }
 	})
 }

@@ -6,6 +6,7 @@ import { write } from '../open'
 import { type Message, outbox } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
+import { noteLoss } from './note-loss'
 
 export type Leased = {
 	readonly id: Id<'mail'>
@@ -47,7 +48,8 @@ export async function leaseMail(viewer: Viewer, most: number, stamp: Pick<Stamp,
 	})
 }
 
-export type Outcome = 'sent' | 'dropped' | 'failed'
+/** What failed is tried again; what is lost never. */
+export type Outcome = 'sent' | 'dropped' | 'failed' | 'lost'
 
 /** Longer and longer between tries, an hour at most. */
 const waitMs = (tries: number) => Math.min(3_600_000, 15_000 * 2 ** Math.min(tries, 10))
@@ -56,22 +58,25 @@ export async function settleMail(
 	viewer: Viewer,
 	{ id, tries }: Pick<Leased, 'id' | 'tries'>,
 	outcome: Outcome,
-	stamp: Pick<Stamp, 'at'>,
+	stamp: Stamp,
 ): Promise<void> {
 	if (denied(viewer, 'send mail', null) !== null) return
 	const { at } = stamp
 	const set = {
 		sent: { sentAt: at, leasedUntil: null },
 		dropped: { droppedAt: at, leasedUntil: null },
+		lost: { droppedAt: at, leasedUntil: null },
 		failed: { notBefore: later(stamp, waitMs(tries)), leasedUntil: null },
 	}[outcome]
 	/** Whose lease ran out has nothing to free: another may hold it by now. */
 	const held = outcome === 'failed' ? eq(outbox.tries, tries) : undefined
-	write((tx) =>
-		tx
+	write((tx) => {
+		const settled = tx
 			.update(outbox)
 			.set(set)
 			.where(and(open, held, eq(outbox.id, id)))
-			.run(),
-	)
+			.returning()
+			.all()
+		if (outcome === 'lost') for (const mail of settled) noteLoss(tx, stamp, viewer, mail)
+	})
 }

@@ -4,8 +4,10 @@ import type { Offer } from '@/lib/proposal/offer/offer'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { read } from '../open'
 import { offerIn, revisionOf } from '../proposals/documents'
+import { findProposal } from '../proposals/find'
 import { answerTo, type GivenAnswer } from '../proposals/read-offer'
-import { person, proposal, studio } from '../schema'
+import { person, studio } from '../schema'
+import type { Stamp } from '../stamp'
 import { denied, viewerOf } from '../viewer'
 
 export type Addressee = {
@@ -34,24 +36,27 @@ export type MailedProposal = {
 	readonly answer: GivenAnswer | undefined
 	readonly mayApprove: boolean
 	readonly number: number
-	/** That revision no longer stands: what it says is out of date. */
-	readonly isStale: boolean
+	/** That revision stands, and an answer to it is waited for. */
+	readonly isWaiting: boolean
 }
 
 /** The revision that a mail reports; undefined once its words are erased or its reader may not see it any more. */
 export async function mailedProposal(
 	viewer: Viewer,
 	{ proposal: id, number, person: to }: { proposal: ProposalId; number: number; person: PersonId },
+	stamp: Pick<Stamp, 'at'>,
 ): Promise<MailedProposal | undefined> {
 	if (denied(viewer, 'send mail', null) !== null) return undefined
 	const reader = await viewerOf(to)
 	return read((db) => {
-		const [row] = db.select().from(proposal).where(eq(proposal.id, id)).all()
+		const found = findProposal(db, viewer, 'see the proposal', id, stamp)
 		const revision = revisionOf(db, id, number)
 		const offer = revision && offerIn(db, revision)
-		if (row === undefined || revision === undefined || offer === undefined) return undefined
-		if (denied(reader, 'see the proposal', row.clientId) !== null) return undefined
-		const mayApprove = denied(reader, 'answer the proposal', row.clientId) === null
-		return { offer, answer: answerTo(db, revision), mayApprove, number, isStale: number !== row.revisionNumber }
+		if (!found.ok || revision === undefined || offer === undefined) return undefined
+		const { clientId, revisionNumber } = found.row
+		if (denied(reader, 'see the proposal', clientId) !== null) return undefined
+		const mayApprove = denied(reader, 'answer the proposal', clientId) === null
+		const isWaiting = number === revisionNumber && found.state.is === 'waiting for an answer'
+		return { offer, answer: answerTo(db, revision), mayApprove, number, isWaiting }
 	})
 }

@@ -78,14 +78,17 @@ function hazardsOf({ isPoisonousToPeople, isPoisonousToPets, hasSmallParts }: Ha
 	return found
 }
 
-/** Every material with the cheapest pack per unit, how often the studio's own has stood outside, and whether anybody else takes it. */
+/**
+ * Every material with its cheapest pack per unit, freight included, how often the studio's own has stood outside, and
+ * whether anybody else takes it.
+ */
 function materialsFor(db: Reading, of: ProposalId, seasonId: SeasonId): Facts['materials'] {
 	const elsewhere = usedElsewhere(db, of, seasonId)
 	const packs = db
 		.select()
 		.from(pack)
 		.where(isNull(pack.retiredAt))
-		.orderBy(sql`${pack.priceCents} / ${pack.size} DESC`, asc(pack.id))
+		.orderBy(sql`${pack.priceCents} * (100 + ${pack.freightPercent}) / ${pack.size} DESC`, asc(pack.id))
 		.all()
 	const best = new Map(packs.map((each) => [each.materialId, each]))
 	const held = db.select().from(stock).where(isNull(stock.clientId)).all()

@@ -21,6 +21,9 @@ export type Found = {
 	readonly state: State
 }
 
+/** Of an erased client there is nothing but to be read. */
+const reading: ReadonlySet<Act> = new Set(['see the draft', 'see the costing', 'see the proposal'])
+
 /** A proposal that the viewer may see and do `act` to, with where it stands today in the studio's time zone. */
 export function findProposal(
 	db: Reading,
@@ -40,6 +43,7 @@ export function findProposal(
 	if (found === undefined) return hidden
 	const no = denied(viewer, act, found.row.clientId)
 	if (no !== null) return no
+	if (found.client.archivedAt !== null && !reading.has(act)) return hidden
 	const today = dayOf(at, found.studio.timeZone)
 	const { state, revisionHash, answerBy } = found.row
 	return { ok: true, ...found, today, state: stateOf(state, revisionHash, answerBy, today) }

@@ -86,6 +86,7 @@ function publishIn(tx: Tx, viewer: Viewer, { proposal: id, version, once }: Publ
 		remindedAt: null,
 		answeredAt: null,
 		lapseNotedAt: null,
+		undeliveredAt: null,
 		publishedAt: stamp.at,
 		answerBy,
 	}

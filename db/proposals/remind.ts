@@ -3,6 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Moment } from '@/lib/units/day'
 import type { Id, ProposalId } from '@/lib/units/id'
 import { write } from '../open'
+import { dropReminders } from '../outbox/drop-reminders'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
 import { isFirst } from '../record/once'
@@ -35,8 +36,9 @@ export async function remind(
 		const isLately = last !== null && Date.parse(stamp.at) - Date.parse(last) < twoDaysMs
 		if (isLately && !again) return { ok: false, why: 'reminded lately', at: last }
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }
-		tx.update(proposal).set({ remindedAt: stamp.at }).where(eq(proposal.id, id)).run()
+		tx.update(proposal).set({ remindedAt: stamp.at, undeliveredAt: null }).where(eq(proposal.id, id)).run()
 		append(tx, stamp, viewer, { act: 'client reminded', object: `proposal ${id}`, client, facts: { number } })
+		dropReminders(tx, id, stamp)
 		for (const person of contactsOf(tx, client, { whoMayApprove: true }))
 			enqueue(tx, stamp, { message: 'reminder', person, facts: { proposal: id, number } })
 		return { ok: true }

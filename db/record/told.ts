@@ -2,8 +2,9 @@ import { eq } from 'drizzle-orm'
 import type { RecordedAct } from '@/lib/record/acts'
 import { canonical, type Json } from '@/lib/record/canonical'
 import type { Entry, Kept } from '@/lib/record/chain'
+import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
-import { answer, revision } from '../schema'
+import { answer, erasure, rates, revision } from '../schema'
 
 type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
 
@@ -14,7 +15,10 @@ const answers = {
 } as const satisfies Record<string, RecordedAct>
 
 const published: RecordedAct = 'proposal published'
-const telling = new Set<string>([published, ...Object.values(answers)])
+const erased: RecordedAct = 'client erased'
+const rated: RecordedAct = 'rates changed'
+const answering = new Set<string>(Object.values(answers))
+const telling = new Set<string>([published, erased, rated, ...answering])
 
 const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
 	canonical({ act, at, actor, object, facts, sealed })
@@ -50,16 +54,46 @@ function given(db: Reading): (readonly [says: string, what: string])[] {
 		})
 }
 
-/** The first line whose revision or answer is gone or says otherwise; else the first of these that no line tells of. */
+function erasures(db: Reading): (readonly [says: string, what: string])[] {
+	return db
+		.select()
+		.from(erasure)
+		.all()
+		.map(({ clientId, at, by }) => [
+			says({ act: erased, at, actor: `staff ${by}`, object: `client ${clientId}`, facts: {}, sealed: null }),
+			`the erasure of ${clientId}`,
+		])
+}
+
+/** Lines that were written before they said what the rates are tell of them by their version alone. */
+function versions(db: Reading, lines: readonly Kept[]): (readonly [says: string, what: string])[] {
+	const silent = new Set(
+		lines
+			.filter(({ entry }) => entry.act === rated && canonical(entry.facts) === '{}')
+			.map(({ entry }) => entry.object),
+	)
+	return db
+		.select()
+		.from(rates)
+		.all()
+		.map(({ version, document, madeAt: at, madeBy }) => {
+			const object = `rates ${version}`
+			const facts = silent.has(object) ? {} : { version, document: sha256(document) }
+			const actor = madeBy === null ? 'system' : `staff ${madeBy}`
+			return [says({ act: rated, at, actor, object, facts, sealed: null }), `the ${object}`]
+		})
+}
+
+/** The first line whose evidence is gone or says otherwise; else the first piece of evidence that no line tells of. */
 export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db)])
+	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)])
 	for (const { entry } of lines) {
 		if (!telling.has(entry.act)) continue
 		const { extras, leftOut, ...facts } = entry.facts
-		const lists = entry.act === published ? {} : { extras: asText(extras), leftOut: asText(leftOut) }
+		const lists = answering.has(entry.act) ? { extras: asText(extras), leftOut: asText(leftOut) } : {}
 		if (!evidence.delete(says({ ...entry, facts: { ...facts, ...lists } })))
 			return { seq: entry.seq, why: 'the evidence says otherwise' }
 	}

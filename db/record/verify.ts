@@ -1,4 +1,4 @@
-import { asc, eq } from 'drizzle-orm'
+import { asc, eq, isNotNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { canonical } from '@/lib/record/canonical'
 import { type Break, type Entry, firstBreak, type Kept } from '@/lib/record/chain'
@@ -14,6 +14,7 @@ export type Verified = {
 	/** Hash of the last line: kept elsewhere, it shows a tail that was cut off. */
 	readonly head: Hash | null
 	readonly broken: Break | { readonly seq: number | null; readonly why: string } | null
+	/** Lines and revisions whose words a client's erasure took. */
 	readonly erased: number
 }
 
@@ -77,22 +78,39 @@ function fateOfWords(db: Reading): Fate {
 	}
 }
 
-/** Words that evidence names and that are gone without an erasure; and how many lines have lost theirs by one. */
+type Named = { readonly what: string; readonly client: ClientId | null; readonly words: readonly Hash[] }
+
+/** Each line and each revision with the words that it names. */
+function naming(db: Reading): Named[] {
+	const told = db.select().from(event).where(isNotNull(event.sealed)).orderBy(asc(event.seq)).all()
+	const out = db
+		.select({ row: revision, client: proposal.clientId })
+		.from(revision)
+		.innerJoin(proposal, eq(proposal.id, revision.proposalId))
+		.all()
+	return [
+		...told.map(({ seq, clientId, sealed }) => ({
+			what: `line ${seq}`,
+			client: clientId,
+			words: sealed === null ? [] : [sealed],
+		})),
+		...out.map(({ row, client }) => ({
+			what: `revision ${row.number} of ${row.proposalId}`,
+			client,
+			words: [row.offerHash, row.costingHash],
+		})),
+	]
+}
+
+/** Words that are gone without an erasure; and how many lines and revisions have lost theirs by one. */
 function missingWords(db: Reading): { missing: string | null; erased: number } {
 	const fate = fateOfWords(db)
 	let erased = 0
-	for (const { seq, clientId, sealed } of db.select().from(event).all()) {
-		const is = sealed === null ? 'there' : fate(sealed, clientId)
-		if (is === 'missing') return { missing: `The words of line ${seq} are gone without an erasure.`, erased }
-		if (is === 'erased') erased += 1
+	for (const { what, client, words } of naming(db)) {
+		const fates = words.map((hash) => fate(hash, client))
+		if (fates.includes('missing')) return { missing: `The words of ${what} are gone without an erasure.`, erased }
+		if (fates.includes('erased')) erased += 1
 	}
-	const out = db.select({ row: revision, client: proposal.clientId }).from(revision)
-	for (const { row, client } of out.innerJoin(proposal, eq(proposal.id, revision.proposalId)).all())
-		if ([row.offerHash, row.costingHash].some((hash) => fate(hash, client) === 'missing'))
-			return {
-				missing: `The words of revision ${row.number} of ${row.proposalId} are gone without an erasure.`,
-				erased,
-			}
 	return { missing: null, erased }
 }
 

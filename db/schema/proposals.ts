@@ -31,6 +31,8 @@ export const proposal = sqliteTable(
 		remindedAt: momentColumn('reminded_at'),
 		answeredAt: momentColumn('answered_at'),
 		lapseNotedAt: momentColumn('lapse_noted_at'),
+		/** When the mail that asks for this answer was given up. */
+		undeliveredAt: momentColumn('undelivered_at'),
 		/** The name of the palette when it is the only one or the chosen one; else how many there are. */
 		palette: text('palette').notNull(),
 		paletteCount: integer('palette_count').notNull(),

@@ -2,6 +2,7 @@ import { desc, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { type Rates, ratesSchema } from '@/lib/pricing/rates'
 import { canonical } from '@/lib/record/canonical'
+import { sha256 } from '@/lib/record/hash'
 import type { Reading, Tx } from '../open'
 import { append } from '../record/append'
 import { rates } from '../schema'
@@ -33,9 +34,13 @@ export function keepRates(tx: Tx, stamp: Stamp, viewer: Viewer, next: Rates): nu
 	const [newest] = tx.select({ version: rates.version }).from(rates).orderBy(desc(rates.version)).limit(1).all()
 	const version = (newest?.version ?? 0) + 1
 	const madeBy = viewer.is === 'staff' ? viewer.person : null
-	tx.insert(rates)
-		.values({ version, document: canonical(next), madeAt: stamp.at, madeBy })
-		.run()
-	append(tx, stamp, viewer, { act: 'rates changed', object: `rates ${version}`, client: null })
+	const document = canonical(next)
+	tx.insert(rates).values({ version, document, madeAt: stamp.at, madeBy }).run()
+	append(tx, stamp, viewer, {
+		act: 'rates changed',
+		object: `rates ${version}`,
+		client: null,
+		facts: { version, document: sha256(document) },
+	})
 	return version
 }

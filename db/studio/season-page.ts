@@ -31,6 +31,7 @@ export type SeasonRow = {
 	readonly answeredAt: Moment | null
 	readonly seenAt: Moment | null
 	readonly remindedAt: Moment | null
+	readonly undeliveredAt: Moment | null
 	readonly answerBy: Day | null
 	readonly valueCents: Cents | null
 	readonly marginTenths: number | null
@@ -104,14 +105,14 @@ type Shows = Pick<SeasonRow, 'name' | 'kind' | 'state' | 'containers' | 'wall'> 
 
 /** A row of the database as the ledger shows it. */
 function rowOf({ row, words, ...shown }: Shows): SeasonRow {
-	const { id, clientId, palette, paletteCount, paletteHexes, publishedAt, answeredAt, seenAt, remindedAt, answerBy } =
-		row
+	const { id, clientId, palette, paletteCount, paletteHexes } = row
+	const { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy } = row
 	const note = words === null ? '' : (answerWords.safeParse(JSON.parse(words)).data?.notes[0]?.words ?? '')
 	const value = {
 		valueCents: row.valueCents === null ? null : cents(row.valueCents),
 		marginTenths: row.marginTenths,
 	}
-	const dates = { publishedAt, answeredAt, seenAt, remindedAt, answerBy }
+	const dates = { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy }
 	const named = { ...shown, place: shown.place ?? '', group: groupOf(shown.state), note }
 	return { id, client: clientId, palette, paletteCount, paletteHexes, ...named, ...dates, ...value }
 }

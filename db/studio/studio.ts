@@ -1,9 +1,9 @@
-import { eq } from 'drizzle-orm'
+import { and, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { LengthUnit } from '@/lib/format/length'
-import { read, write } from '../open'
+import { read, type Tx, write } from '../open'
 import { append } from '../record/append'
-import { person, studio } from '../schema'
+import { person, revision, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied } from '../viewer'
 
@@ -25,18 +25,25 @@ export async function readSettings(viewer: Viewer): Promise<Settings | undefined
 	return row && { name: row.name, timeZone: row.timeZone, currency: row.currency, lengths: row.lengths }
 }
 
-export async function saveSettings(
-	viewer: Viewer,
-	next: Settings,
-	stamp: Stamp,
-): Promise<{ readonly ok: true } | Denied> {
+/** Amounts that are out are cents of the currency in which they were published. */
+function wouldRename(tx: Tx, { currency }: Settings): boolean {
+	const same = and(eq(studio.id, 1), eq(studio.currency, currency))
+	if (tx.select({ id: studio.id }).from(studio).where(same).all().length === 1) return false
+	return tx.select({ id: revision.id }).from(revision).limit(1).all().length > 0
+}
+
+export type SavedSettings = { readonly ok: true } | { readonly ok: false; readonly why: 'prices stand' } | Denied
+
+/** The currency can be changed until the first revision is published. */
+export async function saveSettings(viewer: Viewer, next: Settings, stamp: Stamp): Promise<SavedSettings> {
 	const no = denied(viewer, 'change settings', null)
 	if (no !== null) return no
-	write((tx) => {
+	return write((tx): SavedSettings => {
+		if (wouldRename(tx, next)) return { ok: false, why: 'prices stand' }
 		tx.update(studio).set(next).where(eq(studio.id, 1)).run()
 		append(tx, stamp, viewer, { act: 'settings changed', object: 'studio', client: null })
+		return { ok: true }
 	})
-	return { ok: true }
 }
 
 /** Name and address of whoever is signed in, for the head of their own pages. */

@@ -1,4 +1,5 @@
 import type { Cents } from '@/lib/units/cents'
+import type { ContainerId } from '@/lib/units/id'
 import type { PricedLine } from './cost/line'
 import type { Work } from './cost/minutes'
 import type { PartOf } from './price-list'
@@ -25,5 +26,7 @@ export type CostedPart = PartOf & {
 export type CostBook = {
 	readonly is: 'cost book'
 	readonly marginFloorPercent: number
+	/** Containers for which nothing is bought: the book costs no choice but those that leave out the same. */
+	readonly leftOut: readonly ContainerId[]
 	readonly parts: readonly CostedPart[]
 }

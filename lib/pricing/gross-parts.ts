@@ -1,5 +1,6 @@
 import { type Cents, cents } from '@/lib/units/cents'
 import { divideHalfUp, thousandths } from '@/lib/units/decimal'
+import type { ContainerId } from '@/lib/units/id'
 import { boughtFor } from './cost/bought'
 import type { Words } from './cost/explain'
 import { containerWork, driveWork, extraWork, stopWork, takeDownWork } from './cost/minutes'
@@ -69,14 +70,14 @@ function travelPart(visit: JobVisit, job: Job, words: Words): Gross {
 }
 
 /** @throws when a container or an extra stands at a place that has no visit */
-export function grossParts(job: Job, words: Words): Gross[] {
+export function grossParts(job: Job, words: Words, leftOut: readonly ContainerId[]): Gross[] {
 	const places = new Set(job.visits.map(({ place }) => place))
 	const first = job.visits[0]
 	if (first === undefined) throw new Error('price: a job needs a visit')
 	for (const { place, name } of [...job.containers, ...job.extras])
 		if (!places.has(place)) throw new Error(`price: ${name} stands at a place without a visit`)
 	const minutes = job.rates.designMinutes[job.design]
-	const bought = boughtFor(job)
+	const bought = boughtFor(job, leftOut)
 	const design = ofWork({ is: 'design', name: 'Design', place: first.place }, job, words, {
 		work: [{ what: `${job.design} design`, minutes, how: `${minutes} min` }],
 		hands: 'owner',

@@ -1,4 +1,5 @@
 import { cents, sum } from '@/lib/units/cents'
+import type { ContainerId } from '@/lib/units/id'
 import type { Words } from './cost/explain'
 import type { CostBook, CostedPart } from './cost-book'
 import { grossParts } from './gross-parts'
@@ -91,12 +92,17 @@ function inOrder(job: Job): Job {
 
 /**
  * The price of one option: `list` is the client's side of the computation and `costs` the studio's.
- * Amounts in cents. The order of lines, containers and extras changes no sum.
+ * Amounts in cents. The order of lines, containers and extras changes no sum. Whole packs are bought for what stays:
+ * `leftOut` changes costs, never a price.
  * @throws when a job is not well-formed (see `grossParts`, `priceLine`)
  */
-export function price(asWritten: Job, words: Words): { list: PriceList; costs: CostBook } {
+export function price(
+	asWritten: Job,
+	words: Words,
+	leftOut: readonly ContainerId[] = [],
+): { list: PriceList; costs: CostBook } {
 	const job = inOrder(asWritten)
-	const settled = settle(grossParts(job, words), job)
+	const settled = settle(grossParts(job, words, leftOut), job)
 	const covers = isCovered(job)
 	const open = settled.filter(({ gross }) => !covers(gross))
 	const covered = settled.filter(({ gross }) => covers(gross))
@@ -124,6 +130,7 @@ export function price(asWritten: Job, words: Words): { list: PriceList; costs: C
 		costs: {
 			is: 'cost book',
 			marginFloorPercent: rates.marginFloorPercent,
+			leftOut,
 			parts: settled.map(costed),
 		},
 	}

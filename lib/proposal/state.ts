@@ -99,6 +99,24 @@ function withdraw(state: State): Decision {
 const fromApproved = (state: State, next: KeptState): Decision =>
 	state.is === 'approved' ? to(next) : refuse(state.is === 'installed' ? 'installed' : 'not approved')
 
+/** What becomes of a proposal that was published when its client is erased: nobody answers or revises it any more. */
+export function afterErasure(state: KeptState): KeptState {
+	switch (state) {
+		case 'drafting':
+		case 'waiting for an answer':
+		case 'change asked for':
+			return 'withdrawn'
+		case 'approved':
+		case 'skipped':
+		case 'cancelled':
+		case 'installed':
+		case 'withdrawn':
+			return state
+		default:
+			return state satisfies never
+	}
+}
+
 /** Where a step leads from where a proposal stands, or why it is refused. The one place that decides. */
 export function decide(state: State, command: Command): Decision {
 	switch (command.do) {

@@ -25,6 +25,7 @@ export const acts = [
 	'proposal published',
 	'proposal seen',
 	'client reminded',
+	'mail did not arrive',
 	'proposal approved',
 	'change asked for',
 	'season skipped',

@@ -12,6 +12,7 @@ export type RowFacts = {
 	readonly answeredAt: Moment | null
 	readonly seenAt: Moment | null
 	readonly remindedAt: Moment | null
+	readonly undeliveredAt: Moment | null
 	readonly answerBy: Day | null
 	readonly palette: string
 	readonly paletteCount: number
@@ -56,13 +57,19 @@ function quoted(note: string): string {
 	return note === '' ? '' : `“${isLong ? `${characters.slice(0, longestNote - 1).join('')}…` : note}”`
 }
 
-type Dates = { readonly out: Day | null; readonly answered: Day | null; readonly seen: Day | null; readonly today: Day }
+type Dates = {
+	readonly out: Day | null
+	readonly answered: Day | null
+	readonly seen: Day | null
+	readonly undelivered: Day | null
+	readonly today: Day
+}
 
-/** What else there is to know: seen or not, the first words of a wish, how long the answer took. */
-function moreOf(state: State['is'], note: string, { out, answered, seen, today }: Dates): string {
+/** What else there is to know: whether it arrived and was seen, the first words of a wish, how long the answer took. */
+function moreOf(state: State['is'], note: string, { out, answered, seen, undelivered, today }: Dates): string {
 	switch (state) {
 		case 'waiting for an answer':
-			return seenInWords(seen, today)
+			return `${undelivered === null ? '' : 'mail did not arrive, '}${seenInWords(seen, today)}`
 		case 'change asked for':
 			return quoted(note)
 		case 'approved':
@@ -87,7 +94,8 @@ function waitingSince(state: State['is'], { out, answered }: Dates): Day | null 
 /** Days waited and left, seen, palette, value and margin, as the ledger shows them on `today` in `timeZone`. */
 export function rowView(row: RowFacts, today: Day, timeZone: string, money: MoneyFormat): RowView {
 	const on = (at: Moment | null) => (at === null ? null : dayOf(at, timeZone))
-	const dates = { out: on(row.publishedAt), answered: on(row.answeredAt), seen: on(row.seenAt), today }
+	const [out, answered] = [on(row.publishedAt), on(row.answeredAt)]
+	const dates = { out, answered, seen: on(row.seenAt), undelivered: on(row.undeliveredAt), today }
 	const since = waitingSince(row.state, dates)
 	const isOut = row.state === 'waiting for an answer'
 	const left = isOut && row.answerBy !== null ? daysBetween(today, row.answerBy) : null

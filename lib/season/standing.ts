@@ -26,7 +26,7 @@ export const hexesOf = ({ palette }: Pick<OfferOption, 'palette'>): string => pa
 export function costingOf(option: OfferOption, inputs: Inputs, rates: Rates, words: Words, choice: Choice): Costing {
 	const found = inputs.find(({ key }) => key === option.key)
 	if (found === undefined) throw new Error(`costingOf: there are no inputs for the option ${option.key}`)
-	return costing(option.prices, price({ ...found.job, rates }, words).costs, choice)
+	return costing(option.prices, price({ ...found.job, rates }, words, choice.leftOut).costs, choice)
 }
 
 const total = (option: OfferOption) => quote(option.prices, everything).totalCents

@@ -28,7 +28,7 @@ const some = (items: readonly (readonly [string, number])[]) =>
 	Object.fromEntries(items.filter(([, amount]) => amount !== 0))
 
 function ours(of: Job, choice: Choice): Verdict {
-	const { list, costs } = price(of, words)
+	const { list, costs } = price(of, words, choice.leftOut)
 	const { lines, tax, netCents, totalCents, due } = quote(list, choice)
 	const { minutes, materialCents, labourCents, costCents, marginPercent, shortfallCents } = costing(list, costs, choice)
 	return {

@@ -18,7 +18,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { PersonId } from '@/lib/units/id'
 import { idSchema } from '@/lib/units/schema'
 import { codeHash, linkHash, randomCode, randomToken } from '../sign-in/secrets'
-import { now } from '../start/clock'
+import { now, stamp } from '../start/clock'
 import { env } from '../start/env'
 
 const asked = z.object({ askHash: z.string(), to: z.string() })
@@ -51,7 +51,7 @@ const letters = {
 	skipped: { make: skippedLetter, door: 'studio' },
 } as const
 
-/** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is out of date. */
+/** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is settled. */
 export async function compose(
 	system: Viewer,
 	{ message, person, facts }: Leased,
@@ -60,9 +60,9 @@ export async function compose(
 	if (person === null || to === undefined) return undefined
 	if (message === 'sign-in link') return signIn(facts, person, to)
 	const { proposal, number } = reported.parse(facts)
-	const about = await mailedProposal(system, { proposal, number, person })
-	const isInvitation = message === 'proposal published' || message === 'reminder'
-	if (about === undefined || (isInvitation && (about.isStale || about.answer !== undefined))) return undefined
+	const about = await mailedProposal(system, { proposal, number, person }, stamp())
+	const isQuestion = message === 'proposal published' || message === 'reminder'
+	if (about === undefined || (isQuestion && !about.isWaiting)) return undefined
 	const { make, door } = letters[message]
 	const { siteUrl } = env()
 	const href =

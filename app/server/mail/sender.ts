@@ -1,10 +1,12 @@
 import 'server-only'
+import { z } from 'zod'
 import { letterText } from '@/app/documents/mail/letter'
 import { letterHtml } from '@/app/documents/mail/letter-html'
-import { type Leased, leaseMail, settleMail } from '@/db/outbox/lease'
+import { type Leased, leaseMail, type Outcome, settleMail } from '@/db/outbox/lease'
 import { addressee } from '@/db/outbox/mail-facts'
 import { viewerOf } from '@/db/viewer'
 import type { Viewer } from '@/lib/access/viewer'
+import { isFinal } from '@/lib/mail/is-final'
 import { stamp } from '../start/clock'
 import { log } from '../start/log'
 import { compose } from './compose'
@@ -12,7 +14,13 @@ import { deliver } from './transport'
 
 const atOnce = 10
 
-async function sendOne(system: Viewer, leased: Leased): Promise<'sent' | 'dropped' | 'failed'> {
+const word = z.string().nullable().catch(null)
+/** What of an error may stand in a log: its message can hold what the server said, and with it an address. */
+const failed = z
+	.object({ name: word, code: word, responseCode: z.int().nullable().catch(null), command: word })
+	.catch({ name: null, code: null, responseCode: null, command: null })
+
+async function sendOne(system: Viewer, leased: Leased): Promise<Outcome> {
 	try {
 		const to = leased.person === null ? undefined : await addressee(system, leased.person)
 		const letter = await compose(system, leased, to)
@@ -28,19 +36,16 @@ async function sendOne(system: Viewer, leased: Leased): Promise<'sent' | 'droppe
 		})
 		return 'sent'
 	} catch (error) {
-		log().error({
-			act: 'mail failed',
-			mail: leased.id,
-			message: leased.message,
-			tries: leased.tries,
-			error: error instanceof Error ? error.message : 'unknown',
-		})
-		return 'failed'
+		const failure = failed.parse(error)
+		const outcome = isFinal(failure, leased.tries) ? 'lost' : 'failed'
+		const { id: mail, message, tries } = leased
+		log().error({ act: `mail ${outcome}`, mail, message, tries, ...failure })
+		return outcome
 	}
 }
 
 /** Sends what is due; each mail is leased, made, handed over and then ticked off. @returns how many were taken up */
-async function sendDue(): Promise<number> {
+export async function sendDue(): Promise<number> {
 	const system = await viewerOf('system')
 	const due = await leaseMail(system, atOnce, stamp())
 	for (const leased of due) await settleMail(system, leased, await sendOne(system, leased), stamp())

@@ -1,6 +1,6 @@
 import 'server-only'
 import { sweepAttempts } from '@/db/house/attempts'
-import { backUp } from '@/db/house/backup'
+import { backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { sweepOnce } from '@/db/house/sweep-once'
@@ -10,20 +10,29 @@ import { now, stamp } from './clock'
 import { log } from './log'
 
 const hourMs = 3_600_000
-const backupHourUtc = 3
 
-async function keepHouse(): Promise<void> {
+/** A step that fails keeps none of the others from being taken. */
+async function step<T>(what: string, run: () => Promise<T>): Promise<T | undefined> {
+	try {
+		return await run()
+	} catch (error) {
+		log().error({ act: 'housekeeping failed', step: what, error: error instanceof Error ? error.message : 'unknown' })
+		return undefined
+	}
+}
+
+export async function keepHouse(): Promise<void> {
 	const system = await viewerOf('system')
-	const lapsed = await noteLapses(system, stamp())
-	await sweepSignIn(now())
-	await sweepAttempts(system, stamp())
-	await sweepOnce(system, stamp())
-	await emptyLog(system)
-	const backup = now().getUTCHours() === backupHourUtc ? await backUp(system, stamp()) : undefined
+	const backup = await step('back up', () => backUpDaily(system, stamp()))
+	const lapsed = await step('note lapses', () => noteLapses(system, stamp()))
+	await step('sweep sign-in', () => sweepSignIn(now()))
+	await step('sweep attempts', () => sweepAttempts(system, stamp()))
+	await step('sweep keys', () => sweepOnce(system, stamp()))
+	await step('empty the log', () => emptyLog(system))
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }
 
-/** Every hour what is over is swept, what lapsed is noted, and once a night the studio's file is copied. */
+/** Every hour what is over is swept, what lapsed is noted, and once a day the studio's file is copied. */
 export function startHousekeeping(): void {
 	const turn = () => {
 		keepHouse().catch((error: unknown) =>

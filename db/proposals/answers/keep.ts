@@ -3,6 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Taken } from '@/lib/proposal/answer'
 import type { RecordedAct } from '@/lib/record/acts'
 import type { Standing } from '@/lib/season/standing'
+import type { Day } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
 import type { Tx } from '../../open'
 import { enqueue } from '../../outbox/enqueue'
@@ -13,10 +14,10 @@ import type { Stamp } from '../../stamp'
 import type { Open } from './open'
 import type { AnswerWords } from './words'
 
-/** "2026-0012": the year of the answer and its number among all, never used twice. */
-function nextReference(tx: Tx, { at }: Stamp): string {
+/** "2026-0012": the year of the answer in the studio's town and its number among all, never used twice. */
+function nextReference(tx: Tx, today: Day): string {
 	const [all] = tx.select({ n: count() }).from(answer).all()
-	return `${at.slice(0, 4)}-${String((all?.n ?? 0) + 1).padStart(4, '0')}`
+	return `${today.slice(0, 4)}-${String((all?.n ?? 0) + 1).padStart(4, '0')}`
 }
 
 type Given = {
@@ -42,7 +43,7 @@ export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, 
 	const [who] = tx.select({ name: person.name, address: person.email }).from(person).where(eq(person.id, by)).all()
 	const wordsHash = seal(tx, stamp, clientId, { name: who?.name ?? '', address: who?.address ?? '', ...given.words })
 	const { kind, taken } = given
-	const reference = nextReference(tx, stamp)
+	const reference = nextReference(tx, found.today)
 	const facts = factsOf(taken)
 	const what = { ...facts, extras: JSON.stringify(facts.extras), leftOut: JSON.stringify(facts.leftOut) }
 	const row = {

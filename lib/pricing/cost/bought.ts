@@ -1,5 +1,6 @@
 import { type Cents, cents, zero } from '@/lib/units/cents'
 import { divideHalfUp, divideUp, thousandths } from '@/lib/units/decimal'
+import type { ContainerId } from '@/lib/units/id'
 import { allocate } from '../allocate'
 import type { Job, JobLine } from '../job'
 import type { Rates } from '../rates'
@@ -52,14 +53,13 @@ function byMaterial(lines: readonly JobLine[], rates: Rates): Map<JobLine, Bough
 }
 
 /**
- * Whole packs for what nobody else uses: bought once for all containers together, shared out in proportion by largest
+ * Whole packs for what nobody else uses: bought once for all containers that stay, shared out in proportion by largest
  * remainder; for each extra apart, since it may not be chosen.
  */
-export function boughtFor({
-	containers,
-	extras,
-	rates,
-}: Pick<Job, 'containers' | 'extras' | 'rates'>): ReadonlyMap<JobLine, Bought> {
-	const together = containers.flatMap(({ lines }) => lines)
+export function boughtFor(
+	{ containers, extras, rates }: Pick<Job, 'containers' | 'extras' | 'rates'>,
+	leftOut: readonly ContainerId[],
+): ReadonlyMap<JobLine, Bought> {
+	const together = containers.filter(({ id }) => !leftOut.includes(id)).flatMap(({ lines }) => lines)
 	return new Map([together, ...extras.map(({ lines }) => lines)].flatMap((lines) => [...byMaterial(lines, rates)]))
 }

@@ -31,7 +31,11 @@ function shortfall(net: Cents, cost: Cents, percent: number): Cents {
 	return cents(Math.max(0, needed - net))
 }
 
+const same = (a: readonly string[], b: readonly string[]) => a.toSorted().join() === b.toSorted().join()
+
+/** @throws when the book was made with other containers left out: what is bought depends on them */
 export function costing(list: PriceList, book: CostBook, choice: Choice): Costing {
+	if (!same(book.leftOut, choice.leftOut)) throw new Error('costing: the cost book was made for another choice')
 	const parts = chosen(book.parts, choice)
 	const labourCents = sum(parts.map((part) => part.labourCostCents))
 	const costCents = sum(parts.map((part) => part.costCents))

@@ -10,7 +10,7 @@ import { endContact, inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
 import { addSiteColour, savePlace } from '@/db/clients/save-place'
 import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
-import { backUp } from '@/db/house/backup'
+import { backUp, backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { sweepOnce } from '@/db/house/sweep-once'
@@ -250,6 +250,7 @@ export const rows: Readonly<Record<string, Row>> = {
 		systemDoes,
 	)((viewer, _, { stamp }) => sweepAttempts(viewer, stamp(muchLater))),
 	'house/backup backUp': row('studio', systemReads)((viewer, _, { stamp }) => backUp(viewer, stamp())),
+	'house/backup backUpDaily': row('studio', systemReads)((viewer, _, { stamp }) => backUpDaily(viewer, stamp())),
 	'house/empty-log emptyLog': row('studio', systemReads)((viewer) => emptyLog(viewer)),
 	'house/lapse noteLapses': row('studio', systemReads)((viewer, _, { stamp }) => noteLapses(viewer, stamp(muchLater))),
 	'house/sweep-once sweepOnce': row(
@@ -265,7 +266,7 @@ export const rows: Readonly<Record<string, Row>> = {
 	'outbox/mail-facts mailedProposal': row(
 		'client',
 		systemReads,
-	)((viewer, { proposal, person }) => mailedProposal(viewer, { proposal, number: 1, person })),
+	)((viewer, { proposal, person }, { stamp }) => mailedProposal(viewer, { proposal, number: 1, person }, stamp())),
 	'proposals/answers/approve approve': row(
 		'client',
 		approverAnswers,

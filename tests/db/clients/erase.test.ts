@@ -161,7 +161,8 @@ describe('the words of a client', () => {
 		const before = await page('bakery')
 		must('erase', await erase())
 		const designer = await of.as('designer')
-		expect(await readOffer(designer, idOf('bakery'), of.stamp())).toEqual({ ...before, offer: undefined })
+		const state = { is: 'withdrawn', revision: before.hash }
+		expect(await readOffer(designer, idOf('bakery'), of.stamp())).toEqual({ ...before, state, offer: undefined })
 		expect((await listClients(designer)).map(({ id: each }) => each)).not.toContain(of.cast().clients.bakery.id)
 		expect(await clientPage(designer, of.cast().clients.bakery.id)).toMatchObject({
 			client: { name: 'erased', studioNote: '', exemptCertificate: null, archivedAt: of.cast().now },
@@ -178,21 +179,21 @@ describe('the words of a client', () => {
 		expect((await page('creditUnion')).answer).toEqual({ ...before, words: undefined })
 	})
 
-	test('are counted as erased, and the chain is whole', async () => {
+	test('are counted as erased, those of each line and of each revision, and the chain is whole', async () => {
 		const lines = stranger(of.folder(), (sqlite) =>
 			sqlite
-				.prepare('SELECT count(*) FROM event WHERE client_id = ? AND sealed IS NOT NULL')
+				.prepare('SELECT count(*) FROM event WHERE client_id = ? AND (sealed IS NOT NULL OR act = ?)')
 				.pluck()
-				.get(of.cast().clients.inn.id),
+				.get(of.cast().clients.inn.id, 'proposal published'),
 		)
 		const before = found(await verify(await of.as('designer')))
 		must('erase', await erase('designer', of.cast().clients.inn.id))
 		expect(await verify(await of.as('designer'))).toMatchObject({
 			broken: null,
 			erased: lines,
-			lines: before.lines + 1,
+			lines: before.lines + 2,
 		})
-		expect(lines).toBe(2)
+		expect(lines).toBe(4)
 	})
 })
 
@@ -217,7 +218,7 @@ describe('others', () => {
 			container: '~3',
 			draft: '~2',
 			erasure: '+1',
-			event: '+1',
+			event: '+2',
 			outbox: '~3',
 			person: '~3',
 			place: '~1',

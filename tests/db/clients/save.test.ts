@@ -75,7 +75,7 @@ describe('a contact', () => {
 
 	test('new, is a person with a handle of their own', async () => {
 		const { said, did } = await changesOf(of.folder(), () => invite())
-		expect(did).toEqual({ contact: '+1', event: '+1', person: '+1' })
+		expect(did).toEqual({ contact: '+1', event: '+1', outbox: '+1', person: '+1' })
 		const { person } = must('una', said)
 		const { contacts } = await pageOf(bakery())
 		expect(contacts).toContainEqual({
@@ -93,7 +93,7 @@ describe('a contact', () => {
 	test('of another client too, is the same person by the same name', async () => {
 		const { id: hester, address, name } = of.cast().people.twoDoors
 		const { did } = await changesOf(of.folder(), () => invite({ address, name: 'H. K.' }))
-		expect(did).toEqual({ contact: '+1', event: '+1' })
+		expect(did).toEqual({ contact: '+1', event: '+1', outbox: '+1' })
 		expect((await pageOf(bakery())).contacts).toContainEqual(expect.objectContaining({ name }))
 		expect(await of.as('twoDoors')).toMatchObject({ person: hester, clients: expect.objectContaining({ size: 3 }) })
 	})
@@ -103,6 +103,27 @@ describe('a contact', () => {
 		const { did } = await changesOf(of.folder(), () => invite({ address, name, may: 'approve' }))
 		expect(did).toEqual({ contact: '~1', event: '+1' })
 		expect(await of.as('bakeryViewer')).toMatchObject({ clients: new Map([[bakery(), 'approve']]) })
+	})
+
+	test('new, hears by mail of what waits for an answer, and of nothing else', async () => {
+		const mailTo = (person: string) =>
+			stranger(of.folder(), (sqlite) =>
+				sqlite.prepare('SELECT message, facts, not_before FROM outbox WHERE person_id = ?').all(person),
+			)
+		const { person } = must('una', await invite())
+		const facts = `{"number":1,"proposal":"${of.cast().proposals.bakery}"}`
+		expect(mailTo(person)).toEqual([{ message: 'proposal published', facts, not_before: of.cast().now }])
+		const [address, client] = ['una@union.example', of.cast().clients.creditUnion.id]
+		expect(mailTo(must('una', await invite({ address, client })).person)).toEqual([])
+	})
+
+	test('let in again after the door was closed, hears of it too', async () => {
+		const { address, name } = of.cast().people.bakeryViewer
+		const { contacts } = await pageOf(bakery())
+		const { id: contact } = found(contacts.find((each) => each.address === address))
+		must('end', await endContact(await designer(), { client: bakery(), contact }, of.stamp()))
+		const { did } = await changesOf(of.folder(), () => invite({ address, name }))
+		expect(did).toEqual({ contact: '~1', event: '+1', outbox: '+1' })
 	})
 
 	test('is nobody of the studio', async () => {

@@ -1,8 +1,8 @@
-import { copyFileSync, existsSync, readdirSync, statSync } from 'node:fs'
+import { copyFileSync, existsSync, readdirSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
-import { backUp } from '@/db/house/backup'
+import { backUp, backUpDaily } from '@/db/house/backup'
 import { noteLapses } from '@/db/house/lapse'
 import { sideFile } from '@/db/house/side-file'
 import { sweepOnce } from '@/db/house/sweep-once'
@@ -77,7 +77,32 @@ describe('a backup', () => {
 		remove(copy)
 	})
 
-	test('is kept for fourteen nights, where only the owner looks', async () => {
+	const daily = async (at = of.cast().now) => backUpDaily(await of.as('system'), { at })
+
+	test('of the day is made when the newest is twenty hours old, whatever else was copied by hand', async () => {
+		expect(await daily()).toBe(join(of.folder(), 'backup', 'daily-2026-10-06T160000.db'))
+		await back(later(of.cast().now, day / 2))
+		expect(await daily(later(of.cast().now, day / 2))).toBeUndefined()
+		expect(await daily(later(of.cast().now, day))).toBe(join(of.folder(), 'backup', 'daily-2026-10-07T160000.db'))
+	})
+
+	test('of the day is kept for fourteen, and none that was made by hand pushes it out', async () => {
+		for (let night = 0; night < 16; night += 1) await daily(later(of.cast().now, night * day))
+		for (let minute = 0; minute < 16; minute += 1) await back(later(of.cast().now, minute * 60_000))
+		const kept = readdirSync(join(of.folder(), 'backup')).toSorted()
+		expect(kept.filter((name) => name.startsWith('daily-'))).toHaveLength(14)
+		expect(kept[0]).toBe('daily-2026-10-08T160000.db')
+	})
+
+	test('that was broken off stands for none, and is swept by the next', async () => {
+		await daily()
+		const folder = join(of.folder(), 'backup')
+		writeFileSync(join(folder, 'daily.coming'), 'half')
+		await daily(later(of.cast().now, day))
+		expect(readdirSync(folder)).toHaveLength(2)
+	})
+
+	test('by hand is kept among fourteen, where only the owner looks', async () => {
 		for (let night = 0; night < 16; night += 1) await back(later(of.cast().now, night * day))
 		const kept = readdirSync(join(of.folder(), 'backup')).filter((name) => name.endsWith('.db'))
 		expect(kept).toHaveLength(14)
@@ -87,6 +112,7 @@ describe('a backup', () => {
 
 	test.each(others)('not for %s', async (who) => {
 		expect(await backUp(await of.as(who), of.stamp())).toBeUndefined()
+		expect(await backUpDaily(await of.as(who), of.stamp())).toBeUndefined()
 		expect(existsSync(join(of.folder(), 'backup'))).toBe(false)
 	})
 })

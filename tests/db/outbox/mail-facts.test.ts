@@ -4,10 +4,10 @@ import { addressee, mailedProposal } from '@/db/outbox/mail-facts'
 import { must } from '@/demo/play/must'
 import { id } from '@/lib/units/id'
 import { stepsOf } from '../proposals/steps'
-import { studio } from '../stage/studio'
+import { studio, utc } from '../stage/studio'
 
 const of = studio()
-const { idOf, page, publish } = stepsOf(of)
+const { idOf, page, publish, steer } = stepsOf(of)
 const none = '01999999-0000-7000-8000-00000000000a'
 
 describe('to whom a mail goes', () => {
@@ -26,9 +26,14 @@ describe('to whom a mail goes', () => {
 })
 
 describe('what a mail reports', () => {
-	const mailed = async (key: 'approved' | 'bakery', number: number, who: Parameters<typeof of.as>[0], to = who) => {
+	const mailed = async (
+		key: 'approved' | 'bakery',
+		number: number,
+		to: Parameters<typeof of.as>[0],
+		at = of.cast().now,
+	) => {
 		const person = to === 'nobody' || to === 'system' ? id<'person'>(none) : of.cast().people[to].id
-		return mailedProposal(await of.as('system'), { proposal: idOf(key), number, person })
+		return mailedProposal(await of.as('system'), { proposal: idOf(key), number, person }, of.stamp(at))
 	}
 
 	test('is the offer of its own revision, with the answer to that', async () => {
@@ -38,20 +43,24 @@ describe('what a mail reports', () => {
 			answer,
 			mayApprove: true,
 			number: 2,
-			isStale: false,
+			isWaiting: false,
 		})
 		expect(await mailed('approved', 1, 'approvedApprover')).toMatchObject({
 			offer: before,
 			answer: { kind: 'change asked for' },
 			number: 1,
-			isStale: true,
+			isWaiting: false,
 		})
 	})
 
-	test('is stale from the next revision on', async () => {
-		expect(await mailed('bakery', 1, 'bakeryViewer')).toMatchObject({ isStale: false })
+	test('is waited for until the next revision, the day to answer by, or the studio takes it back', async () => {
+		expect(await mailed('bakery', 1, 'bakeryViewer')).toMatchObject({ isWaiting: true })
+		expect(await mailed('bakery', 1, 'bakeryViewer', utc('2026-10-10T04:00'))).toMatchObject({ isWaiting: false })
 		await publish('bakery')
-		expect(await mailed('bakery', 1, 'bakeryViewer')).toMatchObject({ isStale: true })
+		expect(await mailed('bakery', 1, 'bakeryViewer')).toMatchObject({ isWaiting: false })
+		expect(await mailed('bakery', 2, 'bakeryViewer')).toMatchObject({ isWaiting: true })
+		await steer('bakery', 'withdraw')
+		expect(await mailed('bakery', 2, 'bakeryViewer')).toMatchObject({ isWaiting: false })
 	})
 
 	test.each([

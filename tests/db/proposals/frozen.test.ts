@@ -122,7 +122,7 @@ async function changeEverything(): Promise<void> {
 	const dearer = { ...defaultRates, billedCentsPerHour: 9100, crew: 3, minimumVisitCents: 90_000 }
 	write((tx) => keepRates(tx, of.stamp(), designer, dearer))
 	for (const key of keysOf(clients)) await moveAway(designer, clients[key].id)
-	const settings = { name: 'Reed & Lamp', timeZone: house.timeZone, currency: 'EUR', lengths: 'cm' } as const
+	const settings = { name: 'Reed & Lamp', timeZone: house.timeZone, currency: 'USD', lengths: 'cm' } as const
 	must('settings', await saveSettings(designer, settings, of.stamp()))
 }
 

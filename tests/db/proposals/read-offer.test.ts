@@ -50,7 +50,8 @@ describe('what stands behind the client’s door', () => {
 	test('once the words are erased, the hash and the day stay and the offer is gone', async () => {
 		const before = await page('stucco')
 		await eraseClient(await of.as('designer'), of.cast().clients.stucco.id, of.stamp())
-		expect(await page('stucco')).toEqual({ ...before, offer: undefined })
+		const state = { is: 'withdrawn', revision: before.hash }
+		expect(await page('stucco')).toEqual({ ...before, state, offer: undefined })
 	})
 
 	test('carries no cost, no margin, no supplier and no note of the studio', async () => {

@@ -35,6 +35,15 @@ describe('a reminder', () => {
 	})
 })
 
+describe('a reminder that was not sent yet', () => {
+	test('makes room for the next; those of another proposal stay', async () => {
+		must('vet', await by('designer', reminding('vet', { again: true })))
+		must('bakery', await by('designer', reminding('bakery')))
+		const { did } = await changesOf(of.folder(), () => by('designer', reminding('bakery', { again: true })))
+		expect(did).toEqual({ event: '+1', once: '+1', outbox: '+2 ~2' })
+	})
+})
+
 // The vet is to answer by the 7th; the reminder of the cast went on the 5th at 14:30 UTC.
 describe('twice within two days', () => {
 	const last = '2026-10-05T14:30:00.000Z'

@@ -34,7 +34,7 @@ describe('a whole record', () => {
 	})
 
 	test('of nothing has no head', async () => {
-		run('DELETE FROM event; DELETE FROM answer; DELETE FROM revision; DELETE FROM sealed_text')
+		run('DELETE FROM event; DELETE FROM answer; DELETE FROM revision; DELETE FROM rates; DELETE FROM sealed_text')
 		expect(await whole()).toEqual({ lines: 0, head: null, broken: null, erased: 0 })
 	})
 
@@ -166,15 +166,15 @@ describe('words', () => {
 
 	test('of one client, gone by the erasure of another', async () => {
 		const { vet, dental } = of.cast().clients
-		run(
-			`INSERT INTO erasure VALUES ('e', '${dental.id}', 'now', 'd'); DELETE FROM sealed_text WHERE client_id = '${vet.id}'`,
-		)
+		await eraseClient(await of.as('designer'), dental.id, of.stamp())
+		run(`DELETE FROM sealed_text WHERE client_id = '${vet.id}'`)
 		expect((await whole()).broken).toMatchObject({ seq: null, why: expect.stringContaining('gone without an erasure') })
 	})
 
-	test('that were erased are counted by their lines', async () => {
+	// Two answers, and two revisions: one of autumn, one of winter.
+	test('that were erased are counted by their lines and revisions', async () => {
 		await eraseClient(await of.as('designer'), of.cast().clients.skipped.id, of.stamp())
-		expect(await whole()).toMatchObject({ broken: null, erased: 2 })
+		expect(await whole()).toMatchObject({ broken: null, erased: 4 })
 	})
 })
 

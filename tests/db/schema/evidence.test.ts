@@ -21,9 +21,11 @@ const connections = {
 
 const erase = (client: string) =>
 	stranger(of.folder(), (sqlite) =>
-		sqlite
-			.prepare('INSERT INTO erasure VALUES (?, ?, ?, ?)')
-			.run(`of ${client}`, client, '2026-10-06T12:00:00.000Z', 'the designer'),
+		sqlite.exec(`
+			INSERT INTO erasure VALUES ('of ${client}', '${client}', '2026-10-06T12:00:00.000Z', 'the designer');
+			INSERT INTO event SELECT max(seq) + 1, 'told of ${client}', hash, '2026-10-06T12:00:00.000Z', 'staff the designer',
+				'client erased', 'client ${client}', '${client}', '{}', NULL FROM event;
+		`),
 	)
 
 const columnsOf = (sqlite: Database.Database, table: string) =>

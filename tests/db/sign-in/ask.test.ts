@@ -135,10 +135,10 @@ describe('a contact whose door was closed gets no mail', () => {
 		const { id: person } = of.cast().people.vetApprover
 		const about = { proposal: idOf('vet'), number: 1, person }
 		expect(await addressee(system, person)).toBeDefined()
-		expect(await mailedProposal(system, about)).toMatchObject({ mayApprove: true })
+		expect(await mailedProposal(system, about, of.stamp())).toMatchObject({ mayApprove: true })
 		await end('vet', 'vetApprover')
 		expect(await addressee(system, person)).toBeUndefined()
-		expect(await mailedProposal(system, about)).toBeUndefined()
+		expect(await mailedProposal(system, about, of.stamp())).toBeUndefined()
 	})
 
 	test('of this client, while the other door stays open', async () => {
@@ -146,9 +146,11 @@ describe('a contact whose door was closed gets no mail', () => {
 		const { id: person } = of.cast().people.twoDoors
 		await end('vet', 'twoDoors')
 		expect(await addressee(system, person)).toBeDefined()
-		expect(await mailedProposal(system, { proposal: idOf('vet'), number: 1, person })).toBeUndefined()
-		expect(await mailedProposal(system, { proposal: idOf('fieldstone'), number: 1, person })).toMatchObject({
-			mayApprove: false,
-		})
+		expect(await mailedProposal(system, { proposal: idOf('vet'), number: 1, person }, of.stamp())).toBeUndefined()
+		expect(await mailedProposal(system, { proposal: idOf('fieldstone'), number: 1, person }, of.stamp())).toMatchObject(
+			{
+				mayApprove: false,
+			},
+		)
 	})
 })

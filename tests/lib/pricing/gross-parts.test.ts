@@ -4,7 +4,7 @@ import type { Job } from '@/lib/pricing/job'
 import { cents } from '@/lib/units/cents'
 import { bare, container, extra, job, line, placeId, visit, words } from './sample'
 
-const one = (of: Job, is: string) => grossParts(of, words).filter((part) => part.is === is)
+const one = (of: Job, is: string) => grossParts(of, words, []).filter((part) => part.is === is)
 
 describe('parts before discount and rounding', () => {
 	test('a container is its lines and its labour, by class of tax', () => {
@@ -103,6 +103,6 @@ describe('a job that is not well-formed', () => {
 			says: 'priceLine: fir: -3',
 		},
 	])('$name', ({ of, says }) => {
-		expect(() => grossParts(of, words)).toThrow(says)
+		expect(() => grossParts(of, words, [])).toThrow(says)
 	})
 })

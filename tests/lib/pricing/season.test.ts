@@ -70,7 +70,7 @@ describe('a season priced fixed by the agreement', () => {
 	})
 
 	test('the costing shows what the fixed price leaves', () => {
-		const { list, costs } = price(season, words)
+		const { list, costs } = price(season, words, [containerId(3)])
 		const of = costing(list, costs, { leftOut: [containerId(3)], extras: [] })
 		// 31 + 39 + 55 + 55 minutes of the crew in four parts, 30 of the owner, and twice the dump
 		expect(of).toMatchObject({

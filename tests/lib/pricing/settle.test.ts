@@ -8,7 +8,7 @@ import { cents, sum } from '@/lib/units/cents'
 import { jobs, runs } from './arbitrary'
 import { bare, extra, job, words } from './sample'
 
-const settled = (of: Job) => settle(grossParts(of, words), of)
+const settled = (of: Job) => settle(grossParts(of, words, []), of)
 const figures = (of: Job, is: string) =>
 	settled(of)
 		.filter(({ gross }) => gross.is === is)

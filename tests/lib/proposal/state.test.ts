@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { type Command, decide, kept, type State, stateOf } from '@/lib/proposal/state'
+import { afterErasure, type Command, decide, type KeptState, kept, type State, stateOf } from '@/lib/proposal/state'
 import { sha256 } from '@/lib/record/hash'
+import { groupOf } from '@/lib/season/group'
 import { day } from '@/lib/units/day'
 
 const [one, two] = [sha256('revision one'), sha256('revision two')]
@@ -182,4 +183,12 @@ describe('what is stored', () => {
 		expect(() => stateOf('approved', null, answerBy, answerBy)).toThrow('stateOf: "approved" without a revision')
 		expect(() => stateOf('waiting for an answer', one, null, answerBy)).toThrow('without a day to answer by')
 	})
+})
+
+test('an erasure takes back what is open, and leaves nobody waiting', () => {
+	const open: readonly KeptState[] = ['drafting', 'waiting for an answer', 'change asked for']
+	for (const state of kept) {
+		expect([state, afterErasure(state)]).toEqual([state, open.includes(state) ? 'withdrawn' : state])
+		expect(groupOf(afterErasure(state))).toBe('settled')
+	}
 })

@@ -15,6 +15,7 @@ const facts: RowFacts = {
 	answeredAt: null,
 	seenAt: null,
 	remindedAt: null,
+	undeliveredAt: null,
 	answerBy: day('2026-10-16'),
 	palette: 'Copper and plum',
 	paletteCount: 1,
@@ -46,6 +47,16 @@ describe('a row of the ledger', () => {
 			name: 'seen on another day, reminded since',
 			more: { seenAt: on('2026-10-05T11:00:00Z'), remindedAt: on('2026-10-07T13:00:00Z') },
 			is: { more: 'seen Mon 5 October', remindedOn: 'Wed 7 October' },
+		},
+		{
+			name: 'not seen, since a mail did not arrive',
+			more: { undeliveredAt: on('2026-10-02T14:00:00Z') },
+			is: { more: 'mail did not arrive, not seen yet' },
+		},
+		{
+			name: 'seen, though a mail to somebody did not arrive',
+			more: { undeliveredAt: on('2026-10-02T14:00:00Z'), seenAt: on('2026-10-05T11:00:00Z') },
+			is: { more: 'mail did not arrive, seen Mon 5 October' },
 		},
 		{ name: 'seen today', more: { seenAt: on('2026-10-09T18:00:00Z') }, is: { more: 'seen today' } },
 		{

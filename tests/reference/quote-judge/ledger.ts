@@ -42,7 +42,7 @@ function drafts(job: Job, choice: Choice): Draft[] {
 	const pots = containers.flatMap((container): Draft[] => {
 		const { id, place, isNew } = container
 		const flags = { place, isTaken: !left.has(id), isPaid: named.has(id) }
-		const { plants, goods, material, minutes } = containerWorking(container, job)
+		const { plants, goods, material, minutes } = containerWorking(container, job, left)
 		const litres = litresOf(container, job)
 		const isLast = job.visits.some((visit) => visit.place === place && visit.takeDown)
 		return [

@@ -72,13 +72,18 @@ function linesOf(lines: readonly JobLine[], job: Job, minutes: Fraction, among: 
 }
 
 /** Base, prep, water and tidy; spray where evergreens are cut; the past season out, half as long again after summer. */
-export function containerWorking({ openingCm2, isNew, lines }: JobContainer, job: Job): Working {
+export function containerWorking(
+	{ openingCm2, isNew, lines }: JobContainer,
+	job: Job,
+	left: ReadonlySet<string>,
+): Working {
 	const { base, prep, waterAndTidy, spray, cleanOutPer1000Cm2, cleanOutAfterSummer } = job.rates.containerMinutes
 	const isGreen = lines.some(({ kind, piece }) => kind === 'fresh' && piece === 'green')
 	const out = exact(openingCm2).div(1000).mul(exact(cleanOutPer1000Cm2))
 	const longer = job.quarter === 'autumn' ? out.mul(exact(cleanOutAfterSummer)) : out
 	const always = plus([base, prep, waterAndTidy, isGreen ? spray : 0].map(exact))
-	const together = [...job.containers].sort((a, b) => (a.id < b.id ? -1 : 1)).flatMap((each) => each.lines)
+	const staying = job.containers.filter(({ id }) => !left.has(id))
+	const together = staying.sort((a, b) => (a.id < b.id ? -1 : 1)).flatMap((each) => each.lines)
 	return linesOf(lines, job, always.add(isNew ? none : kept(longer)), together)
 }
 

@@ -14,7 +14,9 @@ export async function saveSettings(form: FormData): Promise<void> {
 		{ act: 'change settings', schema, page: () => '/studio/settings' },
 		async (who, { once, ...settings }) => {
 			const saved = await keepSettings(who, settings, stamp(once))
-			return saved.ok ? { to: '/studio/settings?saved' } : refused(saved)
+			if (saved.ok) return { to: '/studio/settings?saved' }
+			if (isDenied(saved)) return refused(saved)
+			return { errors: { currency: 'Prices have been published in the currency that you have: it stays.' } }
 		},
 	)
 }

@@ -284,11 +284,11 @@ describe('by who may', () => {
 		expect(await refused(of.folder(), () => by('bakeryApprover', approval))).toEqual({ ok: false, why: 'hidden' })
 	})
 
-	test('not by a client who was erased meanwhile', async () => {
+	test('not by a client who was erased meanwhile: there is nothing there any more', async () => {
 		const [approval, contact] = [await yes(), await of.as('bakeryApprover')]
 		await eraseClient(await of.as('designer'), of.cast().clients.bakery.id, of.stamp())
 		const said = await refused(of.folder(), () => approve(contact, approval, of.stamp()))
-		expect(said).toEqual({ ok: false, why: 'erased' })
+		expect(said).toEqual({ ok: false, why: 'hidden' })
 	})
 })
 

@@ -3,12 +3,13 @@ import { type Answering, mayAnswer } from '@/db/proposals/answers/open'
 import { skipSeason } from '@/db/proposals/answers/skip'
 import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
+import { day } from '@/lib/units/day'
 import { changesOf, refused } from '../../stage/rows'
 import { fillDisk, studio, utc } from '../../stage/studio'
 import { stepsOf } from '../steps'
 
 const of = studio()
-const { answering, idOf, page, publish } = stepsOf(of)
+const { answering, idOf, page, publish, redraft } = stepsOf(of)
 
 const why = 'We are in the south until April.'
 const by = async (who: AnyPersonKey | 'nobody' | 'system', skipped: Answering & { why: string }, at = of.cast().now) =>
@@ -29,6 +30,20 @@ describe('a season skipped', () => {
 	test('needs no reason', async () => {
 		must('stucco', await by('stuccoApprover', { ...(await answering('stucco')), why: '' }))
 		expect((await page('stucco')).answer?.words?.notes).toEqual([])
+	})
+
+	// Wrenholt is five hours behind UTC in December: half past eight in the evening there is the next year here.
+	test.each([
+		['2027-01-01T01:30', '2026-0022'],
+		['2027-01-01T05:00', '2027-0022'],
+	])('at %s of UTC is numbered %s, in the year of the town', async (at, reference) => {
+		await redraft('stucco', (draft) => ({
+			...{ ...draft, answerBy: day('2027-01-02') },
+			window: { from: day('2027-01-04'), to: day('2027-01-15') },
+		}))
+		await publish('stucco')
+		const said = await by('stuccoApprover', { ...(await answering('stucco')), why }, utc(at))
+		expect(said).toEqual({ ok: true, reference })
 	})
 
 	test('can be offered anew, by another revision', async () => {

@@ -48,7 +48,7 @@ test('the shares sum to whole packs, never below what the lines take, never a pa
 		fc.property(counts, (thousandths) => {
 			const lines = thousandths.map((count) => garland(count / 1000))
 			const made = job({ containers: lines.map((each, n) => container(n + 1, { lines: [each] })) })
-			const bought = boughtFor(made)
+			const bought = boughtFor(made, [])
 			const whole = sum(lines.map((each) => bought.get(each)?.cents ?? sum([])))
 			const share = lines.reduce((total, each) => total + shareOfPack(each, defaultRates), 0)
 			expect(whole % 2790).toBe(0)

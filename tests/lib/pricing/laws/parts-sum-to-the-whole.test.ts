@@ -30,7 +30,7 @@ describe('the parts sum to the whole', () => {
 	test('a costing: parts to cost, and each part from its lines, labour and what is paid beside them', () => {
 		fc.assert(
 			fc.property(chosenJobs, ({ job, choice }) => {
-				const { list, costs } = price(job, words)
+				const { list, costs } = price(job, words, choice.leftOut)
 				const { parts, costCents, materialCents, labourCents, netCents } = costing(list, costs, choice)
 				expect(sum(parts.map((part) => part.costCents))).toBe(costCents)
 				expect(materialCents + labourCents).toBe(costCents)

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { price } from '@/lib/pricing/price'
-import { everything } from '@/lib/pricing/quote/choice'
+import { type Choice, everything } from '@/lib/pricing/quote/choice'
 import { costing, marginPercent } from '@/lib/pricing/quote/costing'
 import { defaultRates } from '@/lib/pricing/rates'
 import { cents } from '@/lib/units/cents'
@@ -19,7 +19,7 @@ const two = job({
 	extras: [extra('wreath', { minutes: 18 })],
 })
 const of = (choice = everything, rates = defaultRates) => {
-	const { list, costs } = price({ ...two, rates }, words)
+	const { list, costs } = price({ ...two, rates }, words, choice.leftOut)
 	return costing(list, costs, choice)
 }
 
@@ -53,6 +53,29 @@ describe('a costing', () => {
 		expect(of({ leftOut: [], extras: ['wreath'] }).labourCents - of().labourCents).toBe(1190)
 	})
 
+	test('buys whole packs for what is chosen: with one of two containers left out, not half of what both would need', () => {
+		const garland = line('magnolia garland', 'fresh', 'green', 4, 2790, 3, { onlyHere: true })
+		const pair = job({ containers: [bare(1, { lines: [garland] }), bare(2, { lines: [{ ...garland, count: 3.9 }] })] })
+		const bought = (leftOut: Choice['leftOut']) => {
+			const { list, costs } = price(pair, words, leftOut)
+			const { parts } = costing(list, costs, { leftOut, extras: [] })
+			return parts.flatMap((part) => part.lines.map(({ costCents, cost }) => [costCents, cost]))
+		}
+		// 4 and 3.9 pieces with 10 % loss are three packs of three; 4 alone are two
+		expect(bought([])).toEqual([
+			[4238, 'nobody else uses it: its share of 3 × $27.90'],
+			[4132, 'nobody else uses it: its share of 3 × $27.90'],
+		])
+		expect(bought([containerId(2)])).toEqual([[5580, 'nobody else uses it: 2 × $27.90']])
+	})
+
+	test('is refused for another choice than the book was made for', () => {
+		const { list, costs } = price(two, words)
+		expect(() => costing(list, costs, { leftOut: [containerId(2)], extras: [] })).toThrow(
+			'costing: the cost book was made for another choice',
+		)
+	})
+
 	test('the rounding and the discount of a container are figures of their own', () => {
 		expect(of().parts[0]).toMatchObject({ grossCents: 12_600, discountCents: 0, roundingCents: 400 })
 	})
@@ -84,7 +107,7 @@ test('the price that the shortfall asks for reaches the floor, and one cent less
 	fc.assert(
 		fc.property(chosenJobs, fc.integer({ min: 0, max: 99_000 }), ({ job: drawn, choice }, milli) => {
 			const rates = { ...drawn.rates, marginFloorPercent: milli / 1000 }
-			const { list, costs } = price({ ...drawn, rates }, words)
+			const { list, costs } = price({ ...drawn, rates }, words, choice.leftOut)
 			const { netCents, costCents, shortfallCents } = costing(list, costs, choice)
 			const reaches = (net: number) => BigInt(net - costCents) * 100_000n >= BigInt(net) * BigInt(milli)
 			expect(reaches(netCents + shortfallCents)).toBe(true)

@@ -1,0 +1,1 @@
+ALTER TABLE `proposal` ADD `undelivered_at` text;
