@@ -64,7 +64,7 @@ export function OfferPage({ view, path, may, isOpen, told }: Props) {
 				<Pots view={view} />
 				<Yours view={view} path={path} isOpen={isOpen && may !== 'look'} />
 				<Price price={view.price} />
-				<Cautions cautions={offer.cautions} />
+				<Cautions cautions={view.cautions} />
 				{isOpen && may !== 'look' && (
 					<p className="mt-14">
 						Not this season?{' '}
