@@ -33,6 +33,9 @@ export type MailedProposal = {
 	readonly offer: Offer
 	readonly answer: GivenAnswer | undefined
 	readonly mayApprove: boolean
+	/** The answer is the reader's own. */
+	readonly isOwn: boolean
+	readonly timeZone: string
 	readonly number: number
 	/** That revision no longer stands: what it says is out of date. */
 	readonly isStale: boolean
@@ -46,12 +49,20 @@ export async function mailedProposal(
 	if (denied(viewer, 'send mail', null) !== null) return undefined
 	const reader = await viewerOf(to)
 	return read((db) => {
-		const [row] = db.select().from(proposal).where(eq(proposal.id, id)).all()
+		const [found] = db
+			.select({ row: proposal, timeZone: studio.timeZone })
+			.from(proposal)
+			.innerJoin(studio, eq(studio.id, 1))
+			.where(eq(proposal.id, id))
+			.all()
 		const revision = revisionOf(db, id, number)
 		const offer = revision && offerIn(db, revision)
-		if (row === undefined || revision === undefined || offer === undefined) return undefined
-		if (denied(reader, 'see the proposal', row.clientId) !== null) return undefined
+		if (found === undefined || revision === undefined || offer === undefined) return undefined
+		if (denied(reader, 'see the proposal', found.row.clientId) !== null) return undefined
+		const { row, timeZone } = found
 		const mayApprove = denied(reader, 'answer the proposal', row.clientId) === null
-		return { offer, answer: answerTo(db, revision), mayApprove, number, isStale: number !== row.revisionNumber }
+		const answer = answerTo(db, revision)
+		const isStale = number !== row.revisionNumber
+		return { offer, answer, mayApprove, isOwn: answer?.by === to, timeZone, number, isStale }
 	})
 }

@@ -36,16 +36,18 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
-	const reference = String(
-		await page
-			.getByText(/^Reference/)
-			.locator('b')
-			.textContent(),
-	)
+	const reference = String(await page.getByRole('definition').nth(0).textContent())
+	expect(reference).toMatch(/^\d{4}-\d{4}$/)
+	await expect(page.getByText('PO 4471', { exact: true })).toBeVisible()
+	await expect(page.getByText(total, { exact: true })).toHaveCount(1)
 	const receipt = await mailbox.next(bakeryApprover.address, /^Approved/)
-	expect(receipt.text).toContain(reference)
-	expect(receipt.text).toContain(total)
-	expect(receipt.text).toContain('PO 4471')
+	const record = [reference, total, 'PO 4471', bakeryApprover.name, cast.clients.bakery.name, 'Sales tax, 6.25 %']
+	for (const line of record) expect(receipt.text).toContain(line)
+	const copy = await mailbox.next(cast.people.bakeryViewer.address, /^Approved/)
+	expect(copy.text).toContain(`${bakeryApprover.name} approved this design. This is your copy of the receipt.`)
 	const notice = await mailbox.next(cast.people.designer.address, /Marrowby Bakery approved/)
 	expect(notice.text).toContain(total)
+	expect(notice.text).toContain('Sent to you because you design for')
+	await page.getByRole('link', { name: 'Back to the design' }).click()
+	await expect(page.getByText(/^Approved on .* purchase order PO 4471\.$/)).toBeVisible()
 })

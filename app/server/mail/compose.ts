@@ -24,8 +24,11 @@ import { env } from '../start/env'
 const asked = z.object({ askHash: z.string(), to: z.string() })
 const reported = z.object({ proposal: idSchema<'proposal'>(), number: z.int() })
 
-const written = (studio: string) =>
-	`${studio} sent this because you are named as a contact. It needs no answer by mail, but one is read.`
+const written = {
+	client: (studio: string) =>
+		`${studio} sent this because you are named as a contact. No need to reply; if you do, we read it.`,
+	studio: (studio: string) => `Sent to you because you design for ${studio}.`,
+}
 
 /** The link and the code exist from here on, and only in this mail: what is stored of them are hashes. */
 async function signIn(facts: unknown, person: PersonId, to: Addressee): Promise<Letter> {
@@ -67,5 +70,5 @@ export async function compose(
 	const { siteUrl } = env()
 	const href =
 		door === 'client' ? `${siteUrl}/proposal/${proposal}?for=${to.handle}` : `${siteUrl}/studio/proposal/${proposal}`
-	return finish(make(about), to, href, written(to.studio))
+	return finish(make(about), to, href, written[door](to.studio))
 }

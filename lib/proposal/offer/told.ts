@@ -36,11 +36,17 @@ const refusals: Record<AnswerRefusal, string> = {
 export const isRefusal = (text: string): text is AnswerRefusal => Object.hasOwn(refusals, text)
 export const refusalInWords = (why: AnswerRefusal): string => refusals[why]
 
-type Given = { readonly on: Day; readonly by: string; readonly reference: string }
+type Given = {
+	readonly on: Day
+	readonly by: string
+	readonly reference: string
+	readonly purchaseOrder: string
+}
 
 /** How a proposal stands, to the client; null while it waits for their answer. */
 export function standsInWords(state: State, given: Given | undefined): string | null {
-	const answered = given ? ` on ${fullDay(given.on)} by ${given.by}, reference ${given.reference}` : ''
+	const order = given?.purchaseOrder ? `, purchase order ${given.purchaseOrder}` : ''
+	const answered = given ? ` on ${fullDay(given.on)} by ${given.by}, reference ${given.reference}${order}` : ''
 	switch (state.is) {
 		case 'waiting for an answer':
 			return null

@@ -37,6 +37,8 @@ describe('what a mail reports', () => {
 			offer,
 			answer,
 			mayApprove: true,
+			isOwn: true,
+			timeZone: 'America/New_York',
 			number: 2,
 			isStale: false,
 		})

@@ -11,6 +11,7 @@ export function Told({ page, told }: { readonly page: OfferPage; readonly told: 
 		on: dayOf(answer.at, timeZone),
 		by: answer.words?.name ?? 'a contact',
 		reference: answer.reference,
+		purchaseOrder: answer.words?.purchaseOrder ?? '',
 	}
 	const stands = standsInWords(state, given)
 	const refused = told !== undefined && isRefusal(told) ? refusalInWords(told) : null
