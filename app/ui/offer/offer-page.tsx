@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
+import type { State } from '@/lib/proposal/state'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
 import { Hero } from './hero'
@@ -13,10 +14,14 @@ type Props = {
 	/** Where the page itself is: forms and links start from here. */
 	readonly path: string
 	readonly may: 'answer' | 'look' | 'preview'
-	/** The answer can still be given. */
-	readonly isOpen: boolean
+	readonly state: State['is']
+	/** An approval has been given: `view` shows what was chosen. */
+	readonly isChosen?: boolean
 	readonly told: ReactNode
 }
+
+/** Of these nothing goes in. */
+const staysOut: readonly State['is'][] = ['skipped', 'cancelled', 'withdrawn']
 
 const bare = (hex: string) => hex.slice(1)
 
@@ -30,7 +35,8 @@ function hrefFor({ picked, extras, pots }: OfferView, path: string) {
 }
 
 /** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
-export function OfferPage({ view, path, may, isOpen, told }: Props) {
+export function OfferPage({ view, path, may, state, isChosen = false, told }: Props) {
+	const isOpen = state === 'waiting for an answer'
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
 	const wall = offer.places[0]?.wall.hex
@@ -46,8 +52,8 @@ export function OfferPage({ view, path, may, isOpen, told }: Props) {
 						<h1 className="mt-8 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
 						<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
 							<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
-							<Fact label="Answer by" value={answerBy} />
-							<Fact label="Goes in" value={goesIn} />
+							{isOpen && <Fact label="Answer by" value={answerBy} />}
+							{!staysOut.includes(state) && <Fact label="Goes in" value={goesIn} />}
 						</dl>
 					</div>
 				</div>
@@ -57,7 +63,7 @@ export function OfferPage({ view, path, may, isOpen, told }: Props) {
 					<p className="mt-4 text-soft">
 						{offer.signedBy}, {offer.studio}
 					</p>
-					<Palettes view={view} isOpen={isOpen} hrefOf={hrefFor(view, path)} />
+					<Palettes view={view} isOpen={isOpen} isChosen={isChosen} hrefOf={hrefFor(view, path)} />
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">

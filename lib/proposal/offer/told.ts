@@ -36,6 +36,19 @@ const refusals: Record<AnswerRefusal, string> = {
 export const isRefusal = (text: string): text is AnswerRefusal => Object.hasOwn(refusals, text)
 export const refusalInWords = (why: AnswerRefusal): string => refusals[why]
 
+/** How a season stands, in a word or two on the client's own list. */
+export const inAWord: Record<State['is'], string> = {
+	drafting: 'We are revising this',
+	'waiting for an answer': 'Waiting for your answer',
+	'change asked for': 'Change asked for; we are revising this',
+	approved: 'Approved',
+	skipped: 'Skipped',
+	cancelled: 'Cancelled',
+	installed: 'It is in',
+	withdrawn: 'Taken back',
+	lapsed: 'The day to answer by has passed',
+}
+
 type Given = {
 	readonly on: Day
 	readonly by: string
