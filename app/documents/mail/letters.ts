@@ -144,3 +144,37 @@ export function skippedLetter({ offer, answer }: MailedProposal): Filled {
 		label: 'Open the proposal',
 	}
 }
+
+const under = (answer: MailedProposal['answer']) => (answer === undefined ? '' : `, reference ${answer.reference},`)
+
+export function openedAgainLetter({ offer, answer }: MailedProposal): Filled {
+	const season = seasonName(offer.season)
+	return {
+		subject: `We are revising your design for ${season}`,
+		paragraphs: [
+			`We have opened your design for ${season}, ${offer.title}, once more and are revising it. Your approval${under(answer)} stays in our record, but what it approved is no longer what goes in.`,
+			'We write to you when the new version is there to answer. There is nothing to do until then.',
+		],
+		label: 'See where it stands',
+	}
+}
+
+export function takenBackLetter({ offer }: MailedProposal): Filled {
+	const season = seasonName(offer.season)
+	return {
+		subject: `Taken back: your design for ${season}`,
+		paragraphs: [`We have taken back your design for ${season}, ${offer.title}. There is nothing to answer.`],
+		label: 'See where it stands',
+	}
+}
+
+export function cancelledLetter({ offer, answer }: MailedProposal): Filled {
+	const season = seasonName(offer.season)
+	return {
+		subject: `Cancelled: your design for ${season}`,
+		paragraphs: [
+			`Your design for ${season}, ${offer.title}, is cancelled: nothing of it goes in. Your approval${under(answer)} stays in our record.`,
+		],
+		label: 'See where it stands',
+	}
+}

@@ -4,12 +4,15 @@ import type { Letter } from '@/app/documents/mail/letter'
 import {
 	approvalReceivedLetter,
 	approvedLetter,
+	cancelledLetter,
 	changeLetter,
 	finish,
+	openedAgainLetter,
 	publishedLetter,
 	reminderLetter,
 	signInLetter,
 	skippedLetter,
+	takenBackLetter,
 } from '@/app/documents/mail/letters'
 import type { Leased } from '@/db/outbox/lease'
 import { type Addressee, mailedProposal } from '@/db/outbox/mail-facts'
@@ -52,6 +55,9 @@ const letters = {
 	'approval received': { make: approvalReceivedLetter, door: 'studio' },
 	'change asked for': { make: changeLetter, door: 'studio' },
 	skipped: { make: skippedLetter, door: 'studio' },
+	'opened again': { make: openedAgainLetter, door: 'client' },
+	'taken back': { make: takenBackLetter, door: 'client' },
+	cancelled: { make: cancelledLetter, door: 'client' },
 } as const
 
 /** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is out of date. */
@@ -66,6 +72,7 @@ export async function compose(
 	const about = await mailedProposal(system, { proposal, number, person })
 	const isInvitation = message === 'proposal published' || message === 'reminder'
 	if (about === undefined || (isInvitation && (about.isStale || about.answer !== undefined))) return undefined
+	if (message === 'opened again' && about.isStale) return undefined
 	const { make, door } = letters[message]
 	const { siteUrl } = env()
 	const href =

@@ -12,16 +12,20 @@ type Step = {
 }
 
 const open: Step[] = [
-	{ step: 'withdraw', label: 'Take it back', says: 'The client sees that it was taken back and can no longer answer.' },
+	{ step: 'withdraw', label: 'Take it back', says: 'The client hears of it by mail and can no longer answer.' },
 ]
 const approved: Step[] = [
 	{ step: 'install', label: 'It is in', says: 'The design has been installed.' },
 	{
 		step: 'reopen',
 		label: 'Open it again',
-		says: 'The approval stays in the record; a new version will take its place.',
+		says: 'The approval stays in the record; a new version will take its place. The client hears of it by mail.',
 	},
-	{ step: 'cancel', label: 'Cancel it', says: 'The approval stays in the record; nothing goes in.' },
+	{
+		step: 'cancel',
+		label: 'Cancel it',
+		says: 'The approval stays in the record; nothing goes in. The client hears of it by mail.',
+	},
 ]
 
 const stepsOf = (state: State['is']): readonly Step[] => {
