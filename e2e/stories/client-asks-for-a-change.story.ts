@@ -45,6 +45,7 @@ test('a client asks for a change to two parts, sees what changed, and approves t
 	await birches.fill('16')
 	await studio.getByRole('textbox', { name: 'Letter' }).fill(letter)
 	await studio.getByRole('button', { name: 'Publish to the client' }).click()
+	await studio.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(studio.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 
 	const revised = await mailbox.next(caspar.address, /design for winter .*, revised$/)
