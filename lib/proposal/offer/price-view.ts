@@ -83,7 +83,10 @@ function notesOf({ discountPercent, exemptCertificate }: Quote): string[] {
 export function priceView(offer: Offer, quote: Quote, money: MoneyFormat): PriceView {
 	return {
 		rows: rowsOf(quote, offer, money),
-		taxes: quote.tax.map((line) => ({ label: `Sales tax, ${percent(line.milliPercent)}`, amount: money(line.cents) })),
+		taxes: quote.tax.map((line) => ({
+			label: `Sales tax, ${percent(line.milliPercent)} of ${money(line.baseCents)}`,
+			amount: money(line.cents),
+		})),
 		notes: notesOf(quote),
 		total: money(quote.totalCents),
 		due: dueInWords(quote.due, money),

@@ -119,8 +119,8 @@ describe('what stands under them', () => {
 			{ milliPercent: 6000, baseCents: cents(10_000), cents: cents(600), bill: 'apart' },
 		] as const
 		expect(view({ tax }).taxes).toEqual([
-			{ label: 'Sales tax, 7.25 %', amount: '$29.00' },
-			{ label: 'Sales tax, 6 %', amount: '$6.00' },
+			{ label: 'Sales tax, 7.25 % of $400.00', amount: '$29.00' },
+			{ label: 'Sales tax, 6 % of $100.00', amount: '$6.00' },
 		])
 	})
 
