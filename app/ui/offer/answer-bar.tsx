@@ -1,4 +1,5 @@
 import { numberWord } from '@/lib/format/words'
+import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 
 type Props = { readonly view: OfferView; readonly path: string; readonly may: 'answer' | 'look' | 'preview' }
@@ -16,14 +17,24 @@ export function AnswerBar({ view, path, may }: Props) {
 					</span>
 				</p>
 				<div className="flex grow gap-3 sm:grow-0">
-					<Acts onWall={onWall !== undefined} path={path} may={may} />
+					<Acts onWall={onWall !== undefined} change={`${path}/change${chosen(view)}`} path={path} may={may} />
 				</div>
 			</div>
 		</section>
 	)
 }
 
-function Acts({ onWall, path, may }: { readonly onWall: boolean } & Pick<Props, 'path' | 'may'>) {
+/** What is picked so far, for the way there and back. */
+function chosen({ onWall, extras, pots }: OfferView): string {
+	const extra = extras.filter(({ isAdded }) => isAdded).map(({ key }) => key)
+	const without = pots.filter(({ isOut }) => isOut).map(({ id }) => id)
+	const query = choiceQuery({ option: onWall?.key ?? '', extra, without })
+	return query.size === 0 ? '' : `?${query}`
+}
+
+type ActsProps = { readonly onWall: boolean; readonly change: string } & Pick<Props, 'path' | 'may'>
+
+function Acts({ onWall, change, path, may }: ActsProps) {
 	if (may === 'look')
 		return <p className="self-center text-sm">You may look. The answer comes from someone else at your place.</p>
 	const isPreview = may === 'preview'
@@ -32,7 +43,7 @@ function Acts({ onWall, path, may }: { readonly onWall: boolean } & Pick<Props, 
 			{isPreview ? (
 				<Rests>Ask for a change</Rests>
 			) : (
-				<a className="act flex-1 sm:flex-none" href={`${path}/change`}>
+				<a className="act flex-1 sm:flex-none" href={change}>
 					Ask for a change
 				</a>
 			)}

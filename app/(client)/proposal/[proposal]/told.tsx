@@ -1,3 +1,4 @@
+import { Notes } from '@/app/ui/offer/notes'
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
@@ -30,6 +31,7 @@ export function Told({ page, told }: { readonly page: OfferPage; readonly told: 
 					{stands}
 				</p>
 			)}
+			<Notes notes={answer?.words?.notes ?? []} />
 		</>
 	)
 }

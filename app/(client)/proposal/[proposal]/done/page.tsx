@@ -3,6 +3,7 @@ import { notFound, redirect } from 'next/navigation'
 import { idIn, signedIn } from '@/app/server/pages'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
+import { Notes } from '@/app/ui/offer/notes'
 import { Price } from '@/app/ui/offer/price'
 import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
@@ -56,6 +57,7 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 					</p>
 				)}
 				<Price price={record?.price} />
+				<Notes notes={answer.words?.notes ?? []} />
 				<h2 className="mt-10 text-2xl">What happens next</h2>
 				<ul className="mt-2 text-lg">
 					{next(answer.kind, offer).map((words) => (

@@ -2,6 +2,15 @@ import { answering } from '@/app/server/answers/answering'
 import { stamp } from '@/app/server/start/clock'
 import { askForChange } from '@/db/proposals/answers/ask-for-change'
 import { changeForm } from '@/lib/forms/answer-form'
+import { choiceQuery } from '@/lib/forms/read'
+
+/** What was picked on the page that the form was opened from; the way back leads there. */
+function chosenIn({ url }: Request): string {
+	const sent = new URL(url).searchParams
+	const [extra, without] = [sent.getAll('extra'), sent.getAll('without')]
+	const query = choiceQuery({ option: sent.get('option') ?? '', extra, without })
+	return query.size === 0 ? '' : `?${query}`
+}
 
 export async function POST(
 	request: Request,
@@ -10,7 +19,7 @@ export async function POST(
 	return answering(request, (await params).proposal, {
 		schema: changeForm,
 		lists: ['about', 'note'],
-		page: () => 'change',
+		page: () => `change${chosenIn(request)}`,
 		give: (who, to, form) => askForChange(who, { ...to, ...form }, stamp()),
 	})
 }
