@@ -1,9 +1,16 @@
 'use client'
 import { useEffect, useRef } from 'react'
+import { named } from '@/lib/forms/named'
 import type { FieldErrors } from '@/lib/forms/read'
 
+type Props = {
+	readonly errors: FieldErrors
+	/** What each box is called, by its name; said before what is wrong with it. */
+	readonly labels?: Readonly<Record<string, string>>
+}
+
 /** What is wrong with a form, at its top and in the title, each a link to its box; it takes the focus. */
-export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
+export function ErrorSummary({ errors, labels = {} }: Props) {
 	const summary = useRef<HTMLElement>(null)
 	const all = Object.entries(errors)
 	const count = all.length
@@ -21,7 +28,7 @@ export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
 			<ul className="mt-2">
 				{all.map(([name, says]) => (
 					<li key={name}>
-						<a href={`#${name}`}>{says}</a>
+						<a href={`#${name}`}>{named(labels[name], says)}</a>
 					</li>
 				))}
 			</ul>

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, inArray, isNull, sql } from 'drizzle-orm'
+import { and, asc, desc, eq, inArray, isNotNull, isNull, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ClientId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
@@ -34,12 +34,12 @@ export async function listClients(viewer: Viewer): Promise<ClientRow[]> {
 	)
 }
 
-function contactsOf(db: Reading, of: ClientId) {
+function contactsOf(db: Reading, of: ClientId, { gone = false } = {}) {
 	return db
 		.select({ id: contact.id, name: person.name, address: person.email, may: contact.may })
 		.from(contact)
 		.innerJoin(person, eq(person.id, contact.personId))
-		.where(and(eq(contact.clientId, of), isNull(contact.endedAt)))
+		.where(and(eq(contact.clientId, of), gone ? isNotNull(contact.endedAt) : isNull(contact.endedAt)))
 		.orderBy(asc(person.name))
 		.all()
 }
@@ -76,6 +76,8 @@ function proposalsOf(db: Reading, of: ClientId) {
 export type ClientPage = {
 	readonly client: typeof client.$inferSelect
 	readonly contacts: ReturnType<typeof contactsOf>
+	/** Contacts to whom the door was closed. */
+	readonly gone: ReturnType<typeof contactsOf>
 	readonly places: ReturnType<typeof placesOf>
 	readonly proposals: ReturnType<typeof proposalsOf>
 }
@@ -89,6 +91,12 @@ export async function clientPage(viewer: Viewer, of: ClientId): Promise<ClientPa
 			.where(and(eq(client.id, of), visibleTo(viewer, client.id)))
 			.all()
 		if (found === undefined) return undefined
-		return { client: found, contacts: contactsOf(db, of), places: placesOf(db, of), proposals: proposalsOf(db, of) }
+		return {
+			client: found,
+			contacts: contactsOf(db, of),
+			gone: contactsOf(db, of, { gone: true }),
+			places: placesOf(db, of),
+			proposals: proposalsOf(db, of),
+		}
 	})
 }

@@ -35,7 +35,11 @@ export type MailedProposal = {
 	readonly offer: Offer
 	readonly answer: GivenAnswer | undefined
 	readonly mayApprove: boolean
+	/** The answer is the reader's own. */
+	readonly isOwn: boolean
+	readonly timeZone: string
 	readonly number: number
+	readonly isStanding: boolean
 	/** That revision stands, and an answer to it is waited for. */
 	readonly isWaiting: boolean
 }
@@ -56,7 +60,10 @@ export async function mailedProposal(
 		const { clientId, revisionNumber } = found.row
 		if (denied(reader, 'see the proposal', clientId) !== null) return undefined
 		const mayApprove = denied(reader, 'answer the proposal', clientId) === null
-		const isWaiting = number === revisionNumber && found.state.is === 'waiting for an answer'
-		return { offer, answer: answerTo(db, revision), mayApprove, number, isWaiting }
+		const isStanding = number === revisionNumber
+		const isWaiting = isStanding && found.state.is === 'waiting for an answer'
+		const answer = answerTo(db, revision)
+		const { timeZone } = found.studio
+		return { offer, answer, mayApprove, isOwn: answer?.by === to, timeZone, number, isStanding, isWaiting }
 	})
 }

@@ -1,5 +1,6 @@
 import { asc, inArray, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { Draft } from '@/lib/proposal/draft'
 import type { State } from '@/lib/proposal/state'
 import type { Season } from '@/lib/season/season'
@@ -12,6 +13,7 @@ import { draftOf, revisionOf } from './documents'
 import { factsFor } from './facts'
 import { type Found, findProposal } from './find'
 import { answerTo, type GivenAnswer } from './read-offer'
+import { recipientsOf } from './recipients'
 
 function coloursOf(db: Reading, places: readonly PlaceId[]) {
 	const { placeId: place, name, hex, side } = siteColour
@@ -42,6 +44,8 @@ export type Desk = {
 	readonly draft: Draft
 	readonly number: number
 	readonly answer: GivenAnswer | undefined
+	/** Who hears of a new revision. */
+	readonly recipients: readonly Recipient[]
 	readonly places: readonly { readonly id: string; readonly name: string }[]
 	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
 	readonly colours: ReturnType<typeof coloursOf>
@@ -68,6 +72,7 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 			...draftOf(db, id),
 			number: row.revisionNumber,
 			answer: lastAnswer(db, found),
+			recipients: recipientsOf(db, client.id),
 			places: sites.map(({ id: place, name }) => ({ id: place, name })),
 			containers: cards.map(({ id: card, place, name }) => ({ id: card, place, name })),
 			colours: coloursOf(

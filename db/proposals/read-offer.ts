@@ -6,7 +6,7 @@ import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { type Cents, cents } from '@/lib/units/cents'
 import type { Day, Moment } from '@/lib/units/day'
-import type { ClientId, ProposalId } from '@/lib/units/id'
+import type { ClientId, PersonId, ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { unseal } from '../record/seal'
 import { answer } from '../schema'
@@ -21,6 +21,7 @@ export type GivenAnswer = {
 	readonly kind: 'approval' | 'change asked for' | 'skip'
 	readonly reference: string
 	readonly at: Moment
+	readonly by: PersonId
 	readonly word: 'client' | 'studio'
 	readonly option: string | null
 	readonly extras: readonly string[]
@@ -48,13 +49,14 @@ export type OfferPage = {
 export function answerTo(db: Reading, { id }: Pick<Revision, 'id'>): GivenAnswer | undefined {
 	const [row] = db.select().from(answer).where(eq(answer.revisionId, id)).all()
 	if (row === undefined) return undefined
-	const { kind, reference, at, word, option } = row
+	const { kind, reference, at, by, word, option } = row
 	const words = row.wordsHash === null ? undefined : answerWords.safeParse(unseal(db, row.wordsHash)).data
 	const chosen = { extras: keys.parse(JSON.parse(row.extras)), leftOut: keys.parse(JSON.parse(row.leftOut)) }
 	return {
 		kind,
 		reference,
 		at,
+		by,
 		word,
 		option,
 		...chosen,

@@ -1,7 +1,8 @@
-import { and, eq, isNull } from 'drizzle-orm'
+import { and, asc, eq, isNull } from 'drizzle-orm'
+import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { ClientId, PersonId } from '@/lib/units/id'
 import type { Reading } from '../open'
-import { contact, staff } from '../schema'
+import { contact, person, staff } from '../schema'
 
 /** Contacts of a client who are to hear of it. */
 export function contactsOf(db: Reading, of: ClientId, { whoMayApprove = false } = {}): PersonId[] {
@@ -11,6 +12,17 @@ export function contactsOf(db: Reading, of: ClientId, { whoMayApprove = false } 
 		.where(and(eq(contact.clientId, of), isNull(contact.endedAt)))
 		.all()
 	return rows.filter(({ may }) => !whoMayApprove || may === 'approve').map(({ person }) => person)
+}
+
+/** The same by name, for the designer. */
+export function recipientsOf(db: Reading, of: ClientId): Recipient[] {
+	return db
+		.select({ name: person.name, may: contact.may })
+		.from(contact)
+		.innerJoin(person, eq(person.id, contact.personId))
+		.where(and(eq(contact.clientId, of), isNull(contact.endedAt)))
+		.orderBy(asc(person.name))
+		.all()
 }
 
 export function designers(db: Reading): PersonId[] {

@@ -4,13 +4,15 @@ import { type Command, decide, type Refusal } from '@/lib/proposal/state'
 import type { RecordedAct } from '@/lib/record/acts'
 import type { Id, ProposalId } from '@/lib/units/id'
 import { write } from '../open'
+import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
 import { isFirst } from '../record/once'
 import { seal } from '../record/seal'
-import { proposal } from '../schema'
+import { type Message, proposal } from '../schema'
 import type { Stamp } from '../stamp'
 import type { Denied } from '../viewer'
 import { findProposal } from './find'
+import { contactsOf } from './recipients'
 
 type Step = Exclude<Command, { revision: unknown }>['do'] & ('withdraw' | 'reopen' | 'cancel' | 'install')
 
@@ -19,6 +21,14 @@ const recorded: Record<Step, RecordedAct> = {
 	reopen: 'proposal reopened',
 	cancel: 'proposal cancelled',
 	install: 'proposal installed',
+}
+
+/** What the client hears of it; nothing of an install, which they see. */
+const told: Record<Step, Message | null> = {
+	withdraw: 'taken back',
+	reopen: 'opened again',
+	cancel: 'cancelled',
+	install: null,
 }
 
 export type Steering = {
@@ -45,6 +55,11 @@ export async function steer(
 		const sealed = reason === '' ? null : seal(tx, stamp, client, { reason })
 		tx.update(proposal).set({ state: decision.to }).where(eq(proposal.id, id)).run()
 		append(tx, stamp, viewer, { act: recorded[step], object: `proposal ${id}`, client, sealed })
+		const message = told[step]
+		const facts = { proposal: id, number: found.row.revisionNumber }
+		if (message !== null)
+			for (const person of contactsOf(tx, client, { whoMayApprove: true }))
+				enqueue(tx, stamp, { message, person, facts })
 		return { ok: true }
 	})
 }

@@ -11,6 +11,9 @@ export const messages = [
 	'skipped',
 	'approved',
 	'approval received',
+	'opened again',
+	'taken back',
+	'cancelled',
 ] as const
 export type Message = (typeof messages)[number]
 

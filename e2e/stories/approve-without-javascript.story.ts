@@ -1,7 +1,7 @@
 import { codeIn } from '../site/mailbox'
 import { expect, phone, test } from '../site/story'
 
-const tooLong = 'Order 2026-11-24 of the household, the third of three'
+const tooLong = 'Warmer, please. '.repeat(63)
 
 test('a homeowner signs in by code, chooses and approves in a browser without JavaScript', async ({
 	visit,
@@ -33,21 +33,28 @@ test('a homeowner signs in by code, chooses and approves in a browser without Ja
 	const after = String(await total.textContent())
 	await expect(page.getByRole('checkbox', { name: /Two strings of warm lights/ })).toBeChecked()
 
-	await page.getByRole('button', { name: 'Approve this design' }).click()
-	await page.getByLabel('Purchase-order number').fill(tooLong)
-	await page.getByRole('button', { name: 'Approve this design' }).click()
-	await expect(page.getByRole('alert')).toContainText('Keep this to 40 characters.')
-	const box = page.getByLabel('Purchase-order number')
+	await page.getByRole('link', { name: 'Ask for a change' }).click()
+	await page.getByLabel('The whole design').fill('A little lower, please.')
+	await page.getByLabel('Extra “Two strings of warm lights”').fill(tooLong)
+	await page.getByRole('button', { name: 'Ask for this change' }).click()
+	await expect(page.getByRole('link', { name: 'Extra “Two strings of warm lights”: keep this to 1000' })).toBeVisible()
+	const box = page.getByLabel('Extra “Two strings of warm lights”')
 	await expect(box).toHaveValue(tooLong)
-	await expect(box).toHaveAccessibleDescription(/Keep this to 40 characters\./)
+	await expect(box).toHaveAccessibleDescription('Keep this to 1000 characters.')
+	await expect(page.getByLabel('The whole design')).toHaveValue('A little lower, please.')
+	await page.getByRole('link', { name: 'Back to the design' }).click()
+	await expect(total).toHaveText(after)
+	await expect(page.getByRole('checkbox', { name: /Two strings of warm lights/ })).toBeChecked()
+
+	await page.getByRole('button', { name: 'Approve this design' }).click()
 	await expect(page.getByText('Bone and charcoal', { exact: true })).toBeVisible()
 	await expect(page.getByText('Two strings of warm lights', { exact: true })).toBeVisible()
-	await box.fill('Household 3')
+	await expect(page.getByText('Purchase-order number')).toHaveCount(0)
+	await expect(page.getByText('Left out')).toHaveCount(0)
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
 	const receipt = await mailbox.next(nell.address, /^Approved/)
-	expect(receipt.text).toContain('Household 3')
 	expect(receipt.text).toContain(after)
 	await page.reload()
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()

@@ -37,18 +37,20 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await page.getByRole('button', { name: 'Approve this design' }).click()
 
 	await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
-	const reference = String(
-		await page
-			.getByText(/^Reference/)
-			.locator('b')
-			.textContent(),
-	)
+	const reference = String(await page.getByRole('definition').nth(0).textContent())
+	expect(reference).toMatch(/^\d{4}-\d{4}$/)
+	await expect(page.getByText('PO 4471', { exact: true })).toBeVisible()
+	await expect(page.getByText(total, { exact: true })).toHaveCount(1)
 	const receipt = await mailbox.next(bakeryApprover.address, /^Approved/)
-	expect(receipt.text).toContain(reference)
-	expect(receipt.text).toContain(total)
-	expect(receipt.text).toContain('PO 4471')
+	const record = [reference, total, 'PO 4471', bakeryApprover.name, cast.clients.bakery.name, 'Sales tax, 6.25 %']
+	for (const line of record) expect(receipt.text).toContain(line)
+	const copy = await mailbox.next(cast.people.bakeryViewer.address, /^Approved/)
+	expect(copy.text).toContain(`${bakeryApprover.name} approved this design. This is your copy of the receipt.`)
 	const notice = await mailbox.next(cast.people.designer.address, /Marrowby Bakery approved/)
 	expect(notice.text).toContain(total)
+	expect(notice.text).toContain('Sent to you because you design for')
+	await page.getByRole('link', { name: 'Back to the design' }).click()
+	await expect(page.getByText(/^Approved on .* purchase order PO 4471\.$/)).toBeVisible()
 
 	const studio = await as('designer', laptop)
 	await studio.goto(`/studio/proposal/${cast.proposals.bakery}`)
@@ -61,7 +63,7 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await studio.getByRole('button', { name: 'Open it again' }).click()
 	await expect(studio.getByText('Done.')).toBeVisible()
 
-	await page.reload()
+	await page.goto(`/proposal/${cast.proposals.bakery}/done`)
 	await expect(page).toHaveURL(`/proposal/${cast.proposals.bakery}`)
 	await expect(page.getByText(/^We are revising this design\. A new revision will follow/)).toBeVisible()
 	await expect(page.getByText('Approved. Thank you.')).toHaveCount(0)

@@ -27,6 +27,10 @@ test('a client asks for a change to two parts, sees what changed, and approves t
 	await page.getByRole('textbox', { name: 'Kitchen window' }).fill(wish.window)
 	await page.getByRole('button', { name: 'Ask for this change' }).click()
 	await expect(page.getByRole('heading', { name: 'We have your wishes.' })).toBeVisible()
+	await expect(page.getByRole('region', { name: 'What you wrote' }).getByRole('definition')).toHaveText([
+		wish.door,
+		wish.window,
+	])
 	const asked = await mailbox.next(isolde.address, /Merrowin household asks for a change/)
 	expect(asked.text).toContain(`Door pot: ${wish.door}`)
 	expect(asked.text).toContain(`Kitchen window: ${wish.window}`)
@@ -45,6 +49,7 @@ test('a client asks for a change to two parts, sees what changed, and approves t
 	await birches.fill('16')
 	await studio.getByRole('textbox', { name: 'Letter' }).fill(letter)
 	await studio.getByRole('button', { name: 'Publish to the client' }).click()
+	await studio.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(studio.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 
 	const revised = await mailbox.next(caspar.address, /design for winter .*, revised$/)
@@ -52,7 +57,7 @@ test('a client asks for a change to two parts, sees what changed, and approves t
 	await page.goto(linkIn(revised))
 	const changes = page.getByRole('region', { name: 'What changed since revision 1' })
 	const changed = (field: string) => changes.getByRole('definition').nth(fields.indexOf(field))
-	const fields = ['Letter', 'Frost and violet, Door pot: white birch', 'Frost and violet: total']
+	const fields = ['Frost and violet: total', 'Frost and violet, Door pot: white birch', 'Letter']
 	await expect(changes.getByRole('term')).toHaveText(fields)
 	await expect(changed('Letter').getByRole('deletion')).toHaveText(
 		/^Was: The warm stucco makes every violet look deeper/,

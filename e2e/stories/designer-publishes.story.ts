@@ -57,6 +57,7 @@ test('a designer finishes a draft, sees the price follow, and publishes what the
 	const previewed = (await words(page)).replace(notice, '')
 	await page.getByRole('link', { name: 'Back to the desk' }).click()
 	await page.getByRole('button', { name: 'Publish to the client' }).click()
+	await page.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(page.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 
 	const mail = await mailbox.next(jory.address, /^Your design for winter/)
@@ -103,6 +104,39 @@ test('a draft saved in two windows shows both texts, and either can be kept', as
 	await expect(status(there)).toHaveText('Saved.')
 	await here.reload()
 	await expect(title(here)).toHaveValue('Pale leaves for a dark street')
+})
+
+test('what was typed is saved by itself, and is still there on coming back', async ({ as, cast }) => {
+	const page = await as('designer', laptop)
+	await page.goto(`/studio/proposal/${cast.proposals.bookshop}`)
+	await title(page).fill('Pale leaves, unsaved')
+	await expect(status(page)).toHaveText('Not saved yet.')
+	await expect(status(page)).toHaveText('Saved.')
+	await page.getByRole('link', { name: 'Clients' }).click()
+	await page.goBack()
+	await expect(title(page)).toHaveValue('Pale leaves, unsaved')
+
+	await title(page).fill('Pale leaves, in a hurry')
+	const asked = page.waitForEvent('dialog')
+	const left = page.reload()
+	const dialog = await asked
+	expect(dialog.type()).toBe('beforeunload')
+	await dialog.accept()
+	await left
+})
+
+test('before anything is published it is said to whom it goes, until when they may answer, and what is left', async ({
+	as,
+	cast,
+}) => {
+	const { bookshopApprover: leopold } = cast.people
+	const page = await as('designer', laptop)
+	await page.goto(`/studio/proposal/${cast.proposals.bookshop}`)
+	await expect(page.getByRole('button', { name: 'Publish', exact: true })).toHaveCount(0)
+	await page.getByRole('button', { name: 'Publish to the client' }).click()
+	await expect(page.getByText(`Goes by mail to ${leopold.name} (may answer). Answer by `)).toContainText(/Margin \d/)
+	await page.getByRole('button', { name: 'Publish to the client' }).click()
+	await expect(page.getByRole('button', { name: 'Publish', exact: true })).toHaveCount(0)
 })
 
 test('what was typed survives a refusal, and a server that is out of reach', async ({ as, cast, wrong }) => {

@@ -93,6 +93,7 @@ test('a draft that is published waits for them from then on', async ({ as, cast,
 	await expect(drafted).toContainText('Drafting')
 	await drafted.getByRole('link', { name: `Finish ${name}` }).click()
 	await page.getByRole('button', { name: 'Publish to the client' }).click()
+	await page.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(page.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 	await mailbox.next(cast.people.bicyclesApprover.address, /^Your design for winter/)
 

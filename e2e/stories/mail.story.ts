@@ -62,6 +62,7 @@ test('every mail can be read as text and as a page, and leads to one place', asy
 	const designer = await as('designer', laptop)
 	await designer.goto(`/studio/proposal/${proposals.stucco}`)
 	await designer.getByRole('button', { name: 'Publish to the client' }).click()
+	await designer.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(designer.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 	await designer.goto('/studio')
 	await rowOf(designer, clients.vet.name)

@@ -95,7 +95,8 @@ test('a designer sets up an empty studio and sends out the first proposal', asyn
 	await expect(page.getByText('“Verbena”: nothing is in Beside the bell yet.')).toBeVisible()
 	await press('Add a line to Verbena, Beside the bell')
 	await page.getByRole('textbox', { name: 'Count, Verbena, Beside the bell, line 1' }).fill('7')
-	await press('Publish to the client')
+	await press('Publish to the client…')
+	await page.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(page.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 
 	const mail = await mailbox.next(theirs.address, /^Your design for summer/)

@@ -44,14 +44,17 @@ const strip = ({ rates: _, ...inputs }: JobInputs & { rates: unknown }): JobInpu
 const extrasAt = ({ extras }: Draft, cards: readonly Card[]) =>
 	extras.filter(({ place }) => cards.some((card) => card.place === place))
 
+const known = (lines: readonly DraftLine[], { materials }: Facts): Material[] =>
+	[...new Set(lines.map(({ material }) => material))].map((id) => materials.get(id)).filter(isSome)
+
 /** Of what is offered: a pot that the draft no longer has is passed over. */
-function materialsIn(draft: Draft, cards: readonly Card[], { materials }: Facts): Material[] {
+function materialsIn(draft: Draft, cards: readonly Card[], facts: Facts): Material[] {
 	const pots = draft.options.flatMap((option) => option.pots)
 	const lines = [
 		...pots.filter(({ container }) => cards.some(({ id }) => id === container)).flatMap((pot) => pot.lines),
 		...extrasAt(draft, cards).flatMap((extra) => extra.lines),
 	]
-	return [...new Set(lines.map(({ material }) => material))].map((id) => materials.get(id)).filter(isSome)
+	return known(lines, facts)
 }
 
 type Priced = { readonly option: OfferOption; readonly job: JobInputs }
@@ -59,10 +62,10 @@ type Priced = { readonly option: OfferOption; readonly job: JobInputs }
 function makeOption(draft: Draft, option: Draft['options'][number], facts: Facts, money: MoneyFormat): Priced | null {
 	const job = jobOf(draft, option, facts)
 	if (job === null) return null
-	const pots = cardsOf(draft, facts).map(({ id }) => ({
-		container: id,
-		lines: offerLines(option.pots.find(({ container }) => container === id)?.lines ?? [], facts),
-	}))
+	const pots = cardsOf(draft, facts).map((card) => {
+		const lines = option.pots.find(({ container }) => container === card.id)?.lines ?? []
+		return { container: card.id, lines: offerLines(lines, facts), cautions: cautions(known(lines, facts), [card]) }
+	})
 	const { key, name, palette } = option
 	return { option: { key, name, palette, pots, prices: price(job, { money }).list }, job: strip(job) }
 }
@@ -111,6 +114,7 @@ export function makeOffer(draft: Draft, facts: Facts, money: MoneyFormat, number
 			words,
 			place,
 			lines: offerLines(lines, facts),
+			cautions: cautions(known(lines, facts), []),
 		})),
 		cautions: cautions(materialsIn(draft, cards, facts), cards),
 	}

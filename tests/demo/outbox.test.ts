@@ -42,10 +42,12 @@ describe('the outbox after the play', () => {
 		expect([...messages].toSorted()).toEqual([
 			'approval received',
 			'approved',
+			'cancelled',
 			'change asked for',
 			'proposal published',
 			'reminder',
 			'skipped',
+			'taken back',
 		])
 		expect(sent.length).toBeGreaterThan(60)
 	})

@@ -39,7 +39,7 @@ function Rows({ rows }: { rows: NonNullable<Letter['rows']> }) {
 	return (
 		<Section style={{ borderTop: `1px solid ${ink}`, margin: '0 0 20px' }}>
 			{rows.map(([label, value]) => (
-				<Row key={label} style={{ borderBottom: '1px solid #d5ddd8' }}>
+				<Row key={`${label} ${value}`} style={{ borderBottom: '1px solid #d5ddd8' }}>
 					<Column
 						style={{ ...text, margin: 0, padding: '8px 12px 8px 0', width: '38%', color: soft, verticalAlign: 'top' }}
 					>
@@ -53,7 +53,7 @@ function Rows({ rows }: { rows: NonNullable<Letter['rows']> }) {
 }
 
 function Dressed({ letter }: { letter: Letter }) {
-	const { greeting, paragraphs, strip, rows, code, action, studio } = letter
+	const { greeting, paragraphs, strip, rows, prices, code, action, studio } = letter
 	const button = {
 		backgroundColor: ink,
 		color: '#f6faf7',
@@ -80,6 +80,7 @@ function Dressed({ letter }: { letter: Letter }) {
 					))}
 					{strip && <Strip strip={strip} />}
 					{rows && <Rows rows={rows} />}
+					{prices && <Rows rows={prices} />}
 					{code && (
 						<Text style={{ ...text, fontSize: '30px', lineHeight: '38px', letterSpacing: '4px', fontWeight: 700 }}>
 							{code}

@@ -1,3 +1,5 @@
+export type Rows = readonly (readonly [label: string, value: string])[]
+
 /** A mail before it is dressed: the text and the HTML are made from the same words. */
 export type Letter = {
 	readonly subject: string
@@ -5,7 +7,9 @@ export type Letter = {
 	readonly paragraphs: readonly string[]
 	/** Colours by name, shown as a strip. */
 	readonly strip?: readonly { readonly name: string; readonly hex: string }[]
-	readonly rows?: readonly (readonly [label: string, value: string])[]
+	readonly rows?: Rows
+	/** What it costs, line by line. */
+	readonly prices?: Rows
 	/** A code to type, set large. */
 	readonly code?: string
 	/** The one thing to do. */
@@ -14,14 +18,19 @@ export type Letter = {
 	readonly studio: string
 }
 
-/** The plain text of a letter. */
-export function letterText({ greeting, paragraphs, rows = [], code, action, small, studio }: Letter): string {
+function table(rows: Rows): string {
 	const width = Math.max(0, ...rows.map(([label]) => label.length))
-	const table = rows.map(([label, value]) => `${`${label}:`.padEnd(width + 2)}${value}`).join('\n')
+	return rows.map(([label, value]) => `${`${label}:`.padEnd(width + 2)}${value}`).join('\n')
+}
+
+/** The plain text of a letter. */
+export function letterText(letter: Letter): string {
+	const { greeting, paragraphs, rows = [], prices = [], code, action, small, studio } = letter
 	const parts = [
 		greeting,
 		...paragraphs,
-		table,
+		table(rows),
+		table(prices),
 		code ?? '',
 		`${action.label}:\n${action.href}`,
 		studio,

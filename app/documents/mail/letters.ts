@@ -4,10 +4,11 @@ import { moneyFormat } from '@/lib/format/money'
 import { list } from '@/lib/format/words'
 import { everything } from '@/lib/pricing/quote/choice'
 import { quote } from '@/lib/pricing/quote/quote'
-import { dueInWords } from '@/lib/proposal/offer/due-words'
 import type { Offer } from '@/lib/proposal/offer/offer'
+import { receipt } from '@/lib/proposal/offer/receipt'
 import { seasonName } from '@/lib/season/season'
 import { cents } from '@/lib/units/cents'
+import { dayOf } from '@/lib/units/day'
 import type { Letter } from './letter'
 
 export type To = { readonly name: string; readonly studio: string }
@@ -76,36 +77,39 @@ export function reminderLetter({ offer }: MailedProposal): Filled {
 	}
 }
 
-/** The rows of an approval: the same in the client's receipt and in the studio's notice. */
-function approvalRows({ offer, answer }: MailedProposal): (readonly [string, string])[] {
-	const option = offer.options.find(({ key }) => key === answer?.option)
-	if (answer === undefined || option === undefined) return []
-	const total = quote(option.prices, {
-		extras: answer.extras,
-		leftOut: offer.containers.map(({ id }) => id).filter((id) => answer.leftOut.includes(id)),
-	})
-	const format = moneyFormat(total.currency)
-	const extras = offer.extras.filter(({ key }) => answer.extras.includes(key)).map(({ name }) => name)
-	const out = offer.containers.filter(({ id }) => answer.leftOut.includes(id)).map(({ name }) => name)
-	const order = answer.words?.purchaseOrder ?? ''
-	return [
-		['Reference', answer.reference],
-		['Palette', option.name],
-		...(extras.length > 0 ? ([['Extras', list(extras)]] as const) : []),
-		...(out.length > 0 ? ([['Left out', list(out)]] as const) : []),
-		...(order === '' ? [] : ([['Purchase order', order]] as const)),
-		['Total', format(total.totalCents)],
-		['To be paid', dueInWords(total.due, format)],
-		['Goes in', daySpan(offer.window.from, offer.window.to)],
-	]
+/** A receipt, the same for the client and in the studio's notice. */
+function approvalRows({ offer, answer, timeZone }: MailedProposal): Pick<Letter, 'rows' | 'prices'> {
+	const of =
+		answer &&
+		receipt(offer, {
+			...answer,
+			on: dayOf(answer.at, timeZone),
+			by: answer.words?.name ?? 'a contact',
+			purchaseOrder: answer.words?.purchaseOrder ?? '',
+		})
+	if (of === undefined) return {}
+	const { rows, taxes, total, due, notes } = of.price
+	return {
+		rows: of.rows.map(({ label, value }) => [label, value]),
+		prices: [
+			...[...rows, ...taxes].map(({ label, amount }) => [label, amount] as const),
+			['Total', total],
+			['To be paid', due],
+			...notes.map((note) => ['Note', note] as const),
+		],
+	}
 }
 
 export function approvedLetter(of: MailedProposal): Filled {
+	const by = of.answer?.words?.name ?? 'A contact'
+	const thanks = of.isOwn
+		? 'Thank you. This is your receipt for what you approved.'
+		: `${by} approved this design. This is your copy of the receipt.`
 	return {
 		subject: `Approved: your design for ${seasonName(of.offer.season)}, ${of.answer?.reference ?? ''}`,
-		paragraphs: ['Thank you. This is your receipt for what you approved. We order now and write again before we come.'],
-		rows: approvalRows(of),
-		label: 'See what you approved',
+		paragraphs: [`${thanks} We order now and write again before we come.`],
+		...approvalRows(of),
+		label: of.isOwn ? 'See what you approved' : 'See what was approved',
 	}
 }
 
@@ -114,7 +118,7 @@ export function approvalReceivedLetter(of: MailedProposal): Filled {
 	return {
 		subject: `${of.offer.client} approved`,
 		paragraphs: [`${by} approved “${of.offer.title}” for ${of.offer.client}.`],
-		rows: approvalRows(of),
+		...approvalRows(of),
 		label: 'Open the proposal',
 	}
 }
@@ -138,5 +142,39 @@ export function skippedLetter({ offer, answer }: MailedProposal): Filled {
 		subject: `${offer.client} skips ${seasonName(offer.season)}`,
 		paragraphs: [`${offer.client} skips ${seasonName(offer.season)}.`, ...(why === undefined ? [] : [`“${why}”`])],
 		label: 'Open the proposal',
+	}
+}
+
+const under = (answer: MailedProposal['answer']) => (answer === undefined ? '' : `, reference ${answer.reference},`)
+
+export function openedAgainLetter({ offer, answer }: MailedProposal): Filled {
+	const season = seasonName(offer.season)
+	return {
+		subject: `We are revising your design for ${season}`,
+		paragraphs: [
+			`We have opened your design for ${season}, ${offer.title}, once more and are revising it. Your approval${under(answer)} stays in our record, but what it approved is no longer what goes in.`,
+			'We write to you when the new version is there to answer. There is nothing to do until then.',
+		],
+		label: 'See where it stands',
+	}
+}
+
+export function takenBackLetter({ offer }: MailedProposal): Filled {
+	const season = seasonName(offer.season)
+	return {
+		subject: `Taken back: your design for ${season}`,
+		paragraphs: [`We have taken back your design for ${season}, ${offer.title}. There is nothing to answer.`],
+		label: 'See where it stands',
+	}
+}
+
+export function cancelledLetter({ offer, answer }: MailedProposal): Filled {
+	const season = seasonName(offer.season)
+	return {
+		subject: `Cancelled: your design for ${season}`,
+		paragraphs: [
+			`Your design for ${season}, ${offer.title}, is cancelled: nothing of it goes in. Your approval${under(answer)} stays in our record.`,
+		],
+		label: 'See where it stands',
 	}
 }

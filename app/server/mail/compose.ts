@@ -4,12 +4,15 @@ import type { Letter } from '@/app/documents/mail/letter'
 import {
 	approvalReceivedLetter,
 	approvedLetter,
+	cancelledLetter,
 	changeLetter,
 	finish,
+	openedAgainLetter,
 	publishedLetter,
 	reminderLetter,
 	signInLetter,
 	skippedLetter,
+	takenBackLetter,
 } from '@/app/documents/mail/letters'
 import type { Leased } from '@/db/outbox/lease'
 import { type Addressee, mailedProposal } from '@/db/outbox/mail-facts'
@@ -24,8 +27,11 @@ import { env } from '../start/env'
 const asked = z.object({ askHash: z.string(), to: z.string() })
 const reported = z.object({ proposal: idSchema<'proposal'>(), number: z.int() })
 
-const written = (studio: string) =>
-	`${studio} sent this because you are named as a contact. It needs no answer by mail, but one is read.`
+const written = {
+	client: (studio: string) =>
+		`${studio} sent this because you are named as a contact. No need to reply; if you do, we read it.`,
+	studio: (studio: string) => `Sent to you because you design for ${studio}.`,
+}
 
 /** The link and the code exist from here on, and only in this mail: what is stored of them are hashes. */
 async function signIn(facts: unknown, person: PersonId, to: Addressee): Promise<Letter> {
@@ -49,6 +55,9 @@ const letters = {
 	'approval received': { make: approvalReceivedLetter, door: 'studio' },
 	'change asked for': { make: changeLetter, door: 'studio' },
 	skipped: { make: skippedLetter, door: 'studio' },
+	'opened again': { make: openedAgainLetter, door: 'client' },
+	'taken back': { make: takenBackLetter, door: 'client' },
+	cancelled: { make: cancelledLetter, door: 'client' },
 } as const
 
 /** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is settled. */
@@ -63,9 +72,10 @@ export async function compose(
 	const about = await mailedProposal(system, { proposal, number, person }, stamp())
 	const isQuestion = message === 'proposal published' || message === 'reminder'
 	if (about === undefined || (isQuestion && !about.isWaiting)) return undefined
+	if (message === 'opened again' && !about.isStanding) return undefined
 	const { make, door } = letters[message]
 	const { siteUrl } = env()
 	const href =
 		door === 'client' ? `${siteUrl}/proposal/${proposal}?for=${to.handle}` : `${siteUrl}/studio/proposal/${proposal}`
-	return finish(make(about), to, href, written(to.studio))
+	return finish(make(about), to, href, written[door](to.studio))
 }

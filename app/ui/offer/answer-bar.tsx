@@ -23,14 +23,28 @@ export function AnswerBar({ view, path, revision, may }: Props) {
 					</span>
 				</p>
 				<div className="flex grow gap-3 sm:grow-0">
-					<Acts onWall={onWall !== undefined} path={path} revision={revision} may={may} />
+					<Acts
+						onWall={onWall !== undefined}
+						change={`${path}/change?${chosen(view, revision)}`}
+						path={path}
+						may={may}
+					/>
 				</div>
 			</div>
 		</section>
 	)
 }
 
-function Acts({ onWall, path, revision, may }: { readonly onWall: boolean } & Omit<Props, 'view'>) {
+/** What is picked so far, for the way there and back. */
+function chosen({ onWall, extras, pots }: OfferView, revision = ''): string {
+	const extra = extras.filter(({ isAdded }) => isAdded).map(({ key }) => key)
+	const without = pots.filter(({ isOut }) => isOut).map(({ id }) => id)
+	return choiceQuery({ option: onWall?.key ?? '', extra, without, revision }).toString()
+}
+
+type ActsProps = { readonly onWall: boolean; readonly change: string } & Pick<Props, 'path' | 'may'>
+
+function Acts({ onWall, change, path, may }: ActsProps) {
 	if (may === 'look')
 		return <p className="self-center text-sm">You may look. The answer comes from someone else at your place.</p>
 	const isPreview = may === 'preview'
@@ -39,7 +53,7 @@ function Acts({ onWall, path, revision, may }: { readonly onWall: boolean } & Om
 			{isPreview ? (
 				<Rests>Ask for a change</Rests>
 			) : (
-				<a className="act flex-1 sm:flex-none" href={`${path}/change?${choiceQuery({ revision: revision ?? '' })}`}>
+				<a className="act flex-1 sm:flex-none" href={change}>
 					Ask for a change
 				</a>
 			)}

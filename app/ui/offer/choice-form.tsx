@@ -1,6 +1,6 @@
 'use client'
 import { useRouter } from 'next/navigation'
-import { type ReactNode, useEffect, useRef, useState, useTransition } from 'react'
+import { type ReactNode, useRef, useTransition } from 'react'
 
 type Props = { readonly action: string; readonly children: ReactNode }
 
@@ -14,9 +14,7 @@ const addressOf = (form: HTMLFormElement) => {
 export function ChoiceForm({ action, children }: Props) {
 	const router = useRouter()
 	const form = useRef<HTMLFormElement>(null)
-	const [hasScripts, setHasScripts] = useState(false)
 	const [isPending, begin] = useTransition()
-	useEffect(() => setHasScripts(true), [])
 	const update = () => {
 		const { current } = form
 		if (current !== null) begin(() => router.replace(addressOf(current), { scroll: false }))
@@ -24,11 +22,11 @@ export function ChoiceForm({ action, children }: Props) {
 	return (
 		<form id="choice" ref={form} method="get" action={action} onChange={update} aria-busy={isPending}>
 			{children}
-			{!hasScripts && (
+			<noscript>
 				<button type="submit" className="act mt-5">
 					Update the total
 				</button>
-			)}
+			</noscript>
 		</form>
 	)
 }

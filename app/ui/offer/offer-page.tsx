@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
+import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
@@ -17,10 +18,14 @@ type Props = {
 	/** The hash that an answer has to name; a preview has none. */
 	readonly revision?: Hash
 	readonly may: 'answer' | 'look' | 'preview'
-	/** The answer can still be given. */
-	readonly isOpen: boolean
+	readonly state: State['is']
+	/** An approval has been given: `view` shows what was chosen. */
+	readonly isChosen?: boolean
 	readonly told: ReactNode
 }
+
+/** Of these nothing goes in. */
+const staysOut: readonly State['is'][] = ['skipped', 'cancelled', 'withdrawn']
 
 const bare = (hex: string) => hex.slice(1)
 
@@ -31,7 +36,8 @@ function hrefFor({ extras, pots }: OfferView, path: string, revision = '') {
 }
 
 /** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
-export function OfferPage({ view, path, revision, may, isOpen, told }: Props) {
+export function OfferPage({ view, path, revision, may, state, isChosen = false, told }: Props) {
+	const isOpen = state === 'waiting for an answer'
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
 	const wall = offer.places[0]?.wall.hex
@@ -47,8 +53,8 @@ export function OfferPage({ view, path, revision, may, isOpen, told }: Props) {
 						<h1 className="mt-8 max-w-2xl text-5xl font-extrabold tracking-tighter sm:text-7xl">{offer.title}</h1>
 						<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
 							<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
-							<Fact label="Answer by" value={answerBy} />
-							<Fact label="Goes in" value={goesIn} />
+							{isOpen && <Fact label="Answer by" value={answerBy} />}
+							{!staysOut.includes(state) && <Fact label="Goes in" value={goesIn} />}
 						</dl>
 					</div>
 				</div>
@@ -58,14 +64,14 @@ export function OfferPage({ view, path, revision, may, isOpen, told }: Props) {
 					<p className="mt-4 text-soft">
 						{offer.signedBy}, {offer.studio}
 					</p>
-					<Palettes view={view} isOpen={isOpen} hrefOf={hrefFor(view, path, revision)} />
+					<Palettes view={view} isOpen={isOpen} isChosen={isChosen} hrefOf={hrefFor(view, path, revision)} />
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">
 				<Pots view={view} />
 				<Yours view={view} path={path} revision={revision} isOpen={isOpen && may !== 'look'} />
 				<Price price={view.price} />
-				<Cautions cautions={offer.cautions} />
+				<Cautions cautions={view.cautions} />
 				{isOpen && may !== 'look' && (
 					<p className="mt-14">
 						Not this season?{' '}

@@ -3,18 +3,28 @@ import { numberWord } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { Strip } from '../strip'
 
-type Props = { readonly view: OfferView; readonly isOpen: boolean; readonly hrefOf: (option: string) => string }
+type Props = {
+	readonly view: OfferView
+	readonly isOpen: boolean
+	readonly isChosen: boolean
+	readonly hrefOf: (option: string) => string
+}
 
-/** Each palette a strip from the paint shop, with its total; putting one on the wall picks it. */
-export function Palettes({ view, isOpen, hrefOf }: Props) {
-	const { options } = view
+function title(options: OfferView['options'], name: string, isChosen: boolean): string {
+	if (isChosen) return `The palette you chose: ${name}`
+	return options.length > 1 ? `${numberWord(options.length)} palettes for your wall` : `The palette: ${name}`
+}
+
+/** Each palette a strip from the paint shop, with its total; putting one on the wall picks it. Of a choice that was made only what was chosen. */
+export function Palettes({ view, isOpen, isChosen, hrefOf }: Props) {
+	const options = isChosen ? view.options.filter(({ isOnWall }) => isOnWall) : view.options
 	const [only] = options
 	if (only === undefined) return null
 	const several = options.length > 1
 	return (
 		<section id="palettes" className="mt-14 scroll-mt-4" aria-labelledby="palettes-title">
 			<h2 id="palettes-title" className="text-3xl">
-				{several ? `${numberWord(options.length)} palettes for your wall` : `The palette: ${only.name}`}
+				{title(options, only.name, isChosen)}
 			</h2>
 			{several && isOpen && (
 				<p className="mt-1 text-soft">

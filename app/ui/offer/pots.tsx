@@ -13,13 +13,10 @@ export function Pots({ view }: { readonly view: OfferView }) {
 					<h3 className="text-lg">{names.join(' · ')}</h3>
 					<p className="text-soft">{words.join('; ')}</p>
 					<dl className="mt-2 lined">
-						{layers.map(({ role, place, words, hazards }) => (
+						{layers.map(({ role, place, words }) => (
 							<div key={role} className="grid gap-x-6 border-b border-line py-3 sm:grid-cols-[12rem_1fr]">
 								<dt className="font-semibold">{place}</dt>
-								<dd>
-									{words}
-									{hazards && <span className="text-soft"> · {hazards}</span>}
-								</dd>
+								<dd>{words}</dd>
 							</div>
 						))}
 					</dl>

@@ -46,7 +46,7 @@ export function Yours({ view, path, revision, isOpen }: Props) {
 					{optional.map(({ id, name, isOut }) => (
 						<label key={id} className="mt-2 flex min-h-11 items-center gap-4">
 							<input type="checkbox" className="tick shrink-0" name="without" value={id} defaultChecked={isOut} />
-							<span>Without {name}</span>
+							<span>Without “{name}”</span>
 						</label>
 					))}
 				</fieldset>

@@ -7,7 +7,7 @@ import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'
 import { ratesOf } from '../../studio/rates'
 import { inputsIn } from '../documents'
-import { designers } from '../recipients'
+import { contactsOf, designers } from '../recipients'
 import { keep } from './keep'
 import { type Answered, type Answering, open } from './open'
 
@@ -36,7 +36,7 @@ export async function approve(viewer: Viewer, approval: Approval, stamp: Stamp):
 				taken,
 				ledger: standing(at.offer, inputs, ratesOf(tx, at.revision.ratesVersion), words, taken),
 				mails: [
-					{ message: 'approved', to: [at.by] },
+					{ message: 'approved', to: contactsOf(tx, at.found.row.clientId) },
 					{ message: 'approval received', to: designers(tx) },
 				],
 			},

@@ -29,10 +29,10 @@ function optionFields(offer: Offer, option: OfferOption, money: MoneyFormat): Fi
 	const { key, name, palette, prices } = option
 	const colours = palette.map((chip) => `${chip.name} ${chip.hex}${chip.echoes ? ` (${chip.echoes})` : ''}`)
 	return [
+		{ key: `${key} total`, of: `${name}: total`, says: money(quote(prices, everything).totalCents) },
+		...potFields(offer, option),
 		{ key: `${key} name`, of: `Palette “${name}”`, says: name },
 		{ key: `${key} colours`, of: `${name}: colours`, says: list(colours) },
-		...potFields(offer, option),
-		{ key: `${key} total`, of: `${name}: total`, says: money(quote(prices, everything).totalCents) },
 	]
 }
 
@@ -45,22 +45,33 @@ function extraFields({ extras, options: [option] }: Offer, money: MoneyFormat): 
 	})
 }
 
-/** Everything that a client can see in an offer, in the order of the page. */
+/** Everything that a client can see in an offer: price and pots first, the letter last. */
 function fields(offer: Offer, money: MoneyFormat): Field[] {
 	return [
-		{ key: 'title', of: 'Title', says: offer.title },
-		{ key: 'letter', of: 'Letter', says: offer.letter },
-		{ key: 'window', of: 'Goes in', says: daySpan(offer.window.from, offer.window.to) },
-		{ key: 'answer by', of: 'Answer by', says: longDay(offer.answerBy) },
+		...offer.options.flatMap((option) => optionFields(offer, option, money)),
+		...extraFields(offer, money),
 		...offer.containers.map(({ id, name, words, mayLeaveOut }) => ({
 			key: id,
 			of: name,
 			says: `${words}${mayLeaveOut ? ', may be left out' : ''}`,
 		})),
-		...offer.options.flatMap((option) => optionFields(offer, option, money)),
-		...extraFields(offer, money),
+		{ key: 'window', of: 'Goes in', says: daySpan(offer.window.from, offer.window.to) },
+		{ key: 'answer by', of: 'Answer by', says: longDay(offer.answerBy) },
+		{ key: 'title', of: 'Title', says: offer.title },
 		{ key: 'cautions', of: 'Cautions', says: offer.cautions.join(' ') },
+		{ key: letter, of: 'Letter', says: offer.letter },
 	]
+}
+
+const letter = 'letter'
+const paragraphs = (text: string) => text.split(/\n{2,}/)
+
+/** Of two letters the paragraphs that only one of them has; both whole when they differ in order alone. */
+function letterChange({ of, was, is }: Change): Change {
+	const [before, after] = [paragraphs(was ?? ''), paragraphs(is ?? '')]
+	const gone = before.filter((each) => !after.includes(each)).join('\n\n')
+	const come = after.filter((each) => !before.includes(each)).join('\n\n')
+	return gone === '' && come === '' ? { of, was, is } : { of, was: gone || null, is: come || null }
 }
 
 /** Fields by their keys; a material that stands in two lines of a pot is one field that says both. */
@@ -77,11 +88,14 @@ function byKey(found: readonly Field[]): Map<string, Field> {
 export function changes(before: Offer, after: Offer, money: MoneyFormat): Change[] {
 	const was = byKey(fields(before, money))
 	const is = byKey(fields(after, money))
-	return [...new Set([...was.keys(), ...is.keys()])]
-		.map((key) => ({
+	const keys = new Set([...was.keys(), ...is.keys()].filter((key) => key !== letter))
+	return [...keys, letter].flatMap((key) => {
+		const change = {
 			of: is.get(key)?.of ?? was.get(key)?.of ?? key,
 			was: was.get(key)?.says ?? null,
 			is: is.get(key)?.says ?? null,
-		}))
-		.filter((change) => change.was !== change.is)
+		}
+		if (change.was === change.is) return []
+		return [key === letter ? letterChange(change) : change]
+	})
 }

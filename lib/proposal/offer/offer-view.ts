@@ -6,6 +6,7 @@ import { take, type Wanted } from '../answer'
 import { type Change, changes } from './changes'
 import type { Offer, OfferOption } from './offer'
 import { extraCents } from './offered-prices'
+import { pickedCautions } from './picked-cautions'
 import { type PriceView, priceView } from './price-view'
 import { type Layer, layers } from './summary'
 
@@ -56,6 +57,8 @@ export type OfferView = {
 	readonly potGroups: readonly PotGroup[]
 	readonly extras: readonly ExtraView[]
 	readonly price: PriceView | undefined
+	/** Of what is picked; of all that is offered while nothing is. */
+	readonly cautions: readonly string[]
 	readonly answerBy: string
 	readonly answerByLong: string
 	readonly goesIn: string
@@ -126,6 +129,7 @@ export function offerView(offer: Offer, before: Offer | undefined, picked: Picke
 		potGroups: grouped(pots),
 		extras: extraViews(offer, option, wanted.extras),
 		price: option && priceView(offer, total(option), money),
+		cautions: pickedCautions(offer, option, wanted),
 		answerBy: shortDay(offer.answerBy),
 		answerByLong: longDay(offer.answerBy),
 		goesIn: daySpan(offer.window.from, offer.window.to),

@@ -18,6 +18,9 @@ const lines = z.array(
 	}),
 )
 
+/** Those of one pot or extra; the first offers kept all cautions together. */
+const cautions = z.array(z.string()).exactOptional()
+
 export const wallKinds = ['clapboard', 'fieldstone', 'stucco', 'brick', 'shop glass'] as const
 
 /**
@@ -53,11 +56,11 @@ export const offerSchema = z.strictObject({
 			key: z.string(),
 			name: z.string(),
 			palette: z.array(z.strictObject({ name: z.string(), hex, echoes: z.string() })),
-			pots: z.array(z.strictObject({ container, lines })),
+			pots: z.array(z.strictObject({ container, lines, cautions })),
 			prices: offeredPrices,
 		}),
 	),
-	extras: z.array(z.strictObject({ key: z.string(), name: z.string(), words: z.string(), place, lines })),
+	extras: z.array(z.strictObject({ key: z.string(), name: z.string(), words: z.string(), place, lines, cautions })),
 	cautions: z.array(z.string()),
 })
 

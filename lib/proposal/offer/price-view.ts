@@ -94,9 +94,9 @@ const percent = (milli: number) => `${milli / 1000} %`
 /** Whose tax it is, where the agreement's bill and the one beside it both have some. */
 function taxesOf({ tax }: Quote, money: MoneyFormat): PriceRow[] {
 	const hasBoth = new Set(tax.map(({ bill }) => bill)).size > 1
-	return tax.map(({ bill, milliPercent, cents: amount }) => {
+	return tax.map(({ bill, milliPercent, baseCents, cents: amount }) => {
 		const on = bill === 'agreement' ? ' on the season' : ' on the rest'
-		const label = `Sales tax${hasBoth ? on : ''}, ${percent(milliPercent)}`
+		const label = `Sales tax${hasBoth ? on : ''}, ${percent(milliPercent)} of ${money(baseCents)}`
 		return { key: `tax ${bill} ${milliPercent}`, label, amount: money(amount) }
 	})
 }

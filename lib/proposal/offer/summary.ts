@@ -11,12 +11,7 @@ const places: Record<Role, string> = {
 	mechanics: 'To hold it',
 }
 
-export type Layer = {
-	readonly role: Role
-	readonly place: string
-	readonly words: string
-	readonly hazards: string | null
-}
+export type Layer = { readonly role: Role; readonly place: string; readonly words: string }
 
 const inWords: Record<Hazard, string> = {
 	'poisonous to people': 'poisonous if eaten',
@@ -24,19 +19,15 @@ const inWords: Record<Hazard, string> = {
 	'small parts': 'small parts',
 }
 
-/** What is in a pot, layer by layer, as one would tell a neighbour; mechanics are not told. */
+/** "boxwood (poisonous if eaten and poisonous to pets)" */
+const named = ({ name, hazards }: OfferLine): string =>
+	hazards.length === 0 ? name : `${name} (${list(hazards.map((hazard) => inWords[hazard]))})`
+
+/** What is in a pot, layer by layer, as one would tell a neighbour, each hazard beside its name; mechanics are not told. */
 export function layers(lines: readonly OfferLine[]): Layer[] {
 	return roles
 		.filter((role) => role !== 'mechanics')
 		.map((role) => ({ role, of: lines.filter((line) => line.role === role) }))
 		.filter(({ of }) => of.length > 0)
-		.map(({ role, of }) => {
-			const found = new Set(of.flatMap((line) => line.hazards))
-			return {
-				role,
-				place: places[role],
-				words: capital(list([...new Set(of.map(({ name }) => name))])),
-				hazards: found.size === 0 ? null : list([...found].map((hazard) => inWords[hazard])),
-			}
-		})
+		.map(({ role, of }) => ({ role, place: places[role], words: capital(list([...new Set(of.map(named))])) }))
 }

@@ -40,11 +40,30 @@ export const revisedInWords =
 export const isRefusal = (text: string): text is AnswerRefusal => Object.hasOwn(refusals, text)
 export const refusalInWords = (why: AnswerRefusal): string => refusals[why]
 
-type Given = { readonly on: Day; readonly by: string; readonly reference: string }
+/** How a season stands, in a word or two on the client's own list. */
+export const inAWord: Record<State['is'], string> = {
+	drafting: 'We are revising this',
+	'waiting for an answer': 'Waiting for your answer',
+	'change asked for': 'Change asked for; we are revising this',
+	approved: 'Approved',
+	skipped: 'Skipped',
+	cancelled: 'Cancelled',
+	installed: 'It is in',
+	withdrawn: 'Taken back',
+	lapsed: 'The day to answer by has passed',
+}
+
+type Given = {
+	readonly on: Day
+	readonly by: string
+	readonly reference: string
+	readonly purchaseOrder: string
+}
 
 /** How a proposal stands, to the client; null while it waits for their answer. */
 export function standsInWords(state: State, given: Given | undefined): string | null {
-	const answered = given ? ` on ${fullDay(given.on)} by ${given.by}, reference ${given.reference}` : ''
+	const order = given?.purchaseOrder ? `, purchase order ${given.purchaseOrder}` : ''
+	const answered = given ? ` on ${fullDay(given.on)} by ${given.by}, reference ${given.reference}${order}` : ''
 	switch (state.is) {
 		case 'waiting for an answer':
 			return null

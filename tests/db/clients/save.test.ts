@@ -146,7 +146,9 @@ describe('a contact', () => {
 		const right = { client: of.cast().clients.dental.id, contact }
 		const { did } = await changesOf(of.folder(), () => endContact(viewer, right, of.stamp()))
 		expect(did).toEqual({ contact: '~1', event: '+1' })
-		expect((await pageOf(right.client)).contacts.map((each) => each.id)).not.toContain(contact)
+		const { contacts, gone } = await pageOf(right.client)
+		expect(contacts.map((each) => each.id)).not.toContain(contact)
+		expect(gone.map((each) => each.id)).toEqual([contact])
 	})
 })
 

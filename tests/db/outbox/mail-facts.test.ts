@@ -42,6 +42,8 @@ describe('what a mail reports', () => {
 			offer,
 			answer,
 			mayApprove: true,
+			isOwn: true,
+			timeZone: 'America/New_York',
 			number: 2,
 			isWaiting: false,
 		})

@@ -22,17 +22,17 @@ const by = async (who: AnyPersonKey | 'nobody' | 'system', what: Steering) => st
 
 describe('a step of the studio’s own', () => {
 	test.each([
-		['bakery', 'withdraw', 'withdrawn', 'proposal withdrawn'],
-		['chandlery', 'withdraw', 'withdrawn', 'proposal withdrawn'],
-		['inn', 'withdraw', 'withdrawn', 'proposal withdrawn'],
-		['creditUnion', 'reopen', 'drafting', 'proposal reopened'],
-		['creditUnion', 'cancel', 'cancelled', 'proposal cancelled'],
-		['approved', 'install', 'installed', 'proposal installed'],
-	] as const)('%s: %s, to %s', async (key, step, state, act) => {
+		['bakery', 'withdraw', 'withdrawn', 'proposal withdrawn', 2],
+		['chandlery', 'withdraw', 'withdrawn', 'proposal withdrawn', 1],
+		['inn', 'withdraw', 'withdrawn', 'proposal withdrawn', 1],
+		['creditUnion', 'reopen', 'drafting', 'proposal reopened', 1],
+		['creditUnion', 'cancel', 'cancelled', 'proposal cancelled', 1],
+		['approved', 'install', 'installed', 'proposal installed', 0],
+	] as const)('%s: %s, to %s', async (key, step, state, act, mails) => {
 		const what = steering(key, step)
 		const { said, did } = await changesOf(of.folder(), () => by('designer', what))
 		expect(said).toEqual({ ok: true })
-		expect(did).toEqual({ event: '+1', once: '+1', proposal: '~1' })
+		expect(did).toEqual({ event: '+1', once: '+1', proposal: '~1', ...(mails > 0 && { outbox: `+${mails}` }) })
 		expect((await page(key)).state.is).toBe(state)
 		const line = stranger(of.folder(), (sqlite) =>
 			sqlite.prepare('SELECT act, object, client_id, facts, sealed FROM event ORDER BY seq DESC').get(),
@@ -41,10 +41,23 @@ describe('a step of the studio’s own', () => {
 		expect(line).toEqual({ act, object: `proposal ${idOf(key)}`, client_id: client, facts: '{}', sealed: null })
 	})
 
+	test.each([
+		['withdraw', 'inn', 'taken back', 'innApprover', 1],
+		['reopen', 'approved', 'opened again', 'approvedApprover', 2],
+		['cancel', 'approved', 'cancelled', 'approvedApprover', 2],
+	] as const)('to %s %s is mailed as “%s” to %s, who may approve', async (step, key, message, to, number) => {
+		must(key, await by('designer', steering(key, step)))
+		const mails = stranger(of.folder(), (sqlite) =>
+			sqlite.prepare('SELECT message, person_id, facts FROM outbox WHERE created_at = ?').all(of.cast().now),
+		)
+		const facts = JSON.stringify({ number, proposal: idOf(key) })
+		expect(mails).toEqual([{ message, person_id: of.cast().people[to].id, facts }])
+	})
+
 	test('seals its reason', async () => {
 		const reason = 'The awning comes down for repair until March.'
 		const { did } = await changesOf(of.folder(), () => by('designer', steering('creditUnion', 'cancel', { reason })))
-		expect(did).toEqual({ event: '+1', once: '+1', proposal: '~1', sealed_text: '+1' })
+		expect(did).toEqual({ event: '+1', once: '+1', outbox: '+1', proposal: '~1', sealed_text: '+1' })
 		const words = stranger(of.folder(), (sqlite) =>
 			sqlite
 				.prepare('SELECT body FROM sealed_text JOIN event ON sealed = sealed_text.hash ORDER BY seq DESC')
@@ -92,7 +105,7 @@ describe('is refused by name, and nothing is written', () => {
 		expect(await refused(of.folder(), () => by('designer', what))).toEqual({ ok: false, why: 'hidden' })
 	})
 
-	test.each(['once', 'sealed_text', 'event'])('when %s cannot be written', async (table) => {
+	test.each(['once', 'sealed_text', 'event', 'outbox'])('when %s cannot be written', async (table) => {
 		const what = steering('creditUnion', 'cancel', { reason: 'Paint.' })
 		fillDisk(of.folder(), table)
 		await refused(of.folder(), () => expect(by('designer', what)).rejects.toThrow('the disk is full'))

@@ -104,6 +104,12 @@ describe('a small offer', () => {
 									hazards: [],
 								},
 							],
+							cautions: [
+								'Holly is poisonous if eaten; keep children from it.',
+								'Holly is poisonous to pets.',
+								'If someone has eaten of it, call your poison line at once.',
+								'Greens dry out over the winter: keep them from heaters and open flames.',
+							],
 						},
 					],
 				},
@@ -125,6 +131,7 @@ describe('a small offer', () => {
 							hazards: ['small parts'],
 						},
 					],
+					cautions: ['Cone picks has small parts; keep it from small children and pets.'],
 				},
 			],
 			cautions: [

@@ -5,6 +5,7 @@ import type { HomeLine } from '@/db/clients/home'
 import { daySpan, days, longDay } from '@/lib/format/day'
 import type { MoneyFormat } from '@/lib/format/money'
 import { capital } from '@/lib/format/words'
+import { inAWord } from '@/lib/proposal/offer/told'
 import { seasonName } from '@/lib/season/season'
 import { type Day, daysBetween } from '@/lib/units/day'
 
@@ -12,10 +13,12 @@ export function Asked({
 	line,
 	today,
 	money,
+	mayAnswer,
 }: {
 	readonly line: HomeLine
 	readonly today: Day
 	readonly money: MoneyFormat
+	readonly mayAnswer: boolean
 }) {
 	const { proposal, season, answerBy, window, paletteHexes, palette, totalCents } = line
 	const left = answerBy === null ? 0 : daysBetween(today, answerBy)
@@ -38,15 +41,25 @@ export function Asked({
 			)}
 			<p className="mt-5">
 				<a className="act first" href={`/proposal/${proposal}`}>
-					Look and answer
+					{mayAnswer ? 'Look and answer' : 'Look at the design'}
 				</a>
 			</p>
 		</section>
 	)
 }
 
+/** What goes in next, of what was approved. */
+export function Next({ line: { palette, window } }: { readonly line: HomeLine }) {
+	return (
+		<p className="mt-2 text-lg">
+			Next: <b>{palette}</b> goes in {daySpan(window.from, window.to)}.
+		</p>
+	)
+}
+
 export function Season({ line, money }: { readonly line: HomeLine; readonly money: MoneyFormat }) {
 	const { proposal, season, state, palette, paletteHexes, totalCents } = line
+	const isAgreed = state === 'approved' || state === 'installed'
 	return (
 		<li data-season={season.quarter} className="border-b border-line">
 			<a href={`/proposal/${proposal}`} className="flex items-center gap-4 py-3 no-underline">
@@ -54,16 +67,14 @@ export function Season({ line, money }: { readonly line: HomeLine; readonly mone
 				<span className="grow">
 					<b className="font-semibold underline">{capital(seasonName(season))}</b>
 					<span className="flex items-center gap-2 text-soft">
-						<StateMark state={state} /> {capital(state)}
-						{palette !== '' && ` · ${palette}`}
+						<StateMark state={state} /> {inAWord[state]}
+						{isAgreed && palette !== '' && ` · ${palette}`}
 					</span>
 				</span>
 				<span className="w-16 shrink-0">
 					<Colours hexes={paletteHexes} height={28} />
 				</span>
-				<span className="w-24 text-end tabular-nums">
-					{state === 'skipped' || totalCents === null ? '' : money(totalCents)}
-				</span>
+				<span className="w-24 text-end tabular-nums">{isAgreed && totalCents !== null ? money(totalCents) : ''}</span>
 			</a>
 		</li>
 	)

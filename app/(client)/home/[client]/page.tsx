@@ -5,11 +5,13 @@ import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
 import { studioName, whoIs } from '@/db/studio/studio'
+import { decide } from '@/lib/access/decide'
 import { moneyFormat } from '@/lib/format/money'
-import { Asked, Season } from './lines'
+import { Asked, Next, Season } from './lines'
 
 export const metadata: Metadata = { title: 'Your door' }
 
+const byWindow = (a: HomeLine, b: HomeLine) => a.window.from.localeCompare(b.window.from)
 const needsAnswer = ({ state }: HomeLine) => state === 'waiting for an answer'
 
 /** What needs an answer, then what comes next and what was. */
@@ -19,7 +21,9 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const home = await readHome(who, idIn<'client'>(text), stamp())
 	if (home === undefined) hide(who)
 	const asked = home.lines.filter(needsAnswer)
+	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
 	const others = home.lines.filter((line) => !needsAnswer(line))
+	const mayAnswer = decide(who, 'answer the proposal', idIn<'client'>(text)) === 'may'
 	const money = moneyFormat(home.currency)
 	const hasMore = (await doors(who)).length > 1
 	return (
@@ -32,9 +36,12 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 					</p>
 				)}
 				{asked.map((line) => (
-					<Asked key={line.proposal} line={line} today={home.today} money={money} />
+					<Asked key={line.proposal} line={line} today={home.today} money={money} mayAnswer={mayAnswer} />
 				))}
 				{asked.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
+				{next.map((line) => (
+					<Next key={line.proposal} line={line} />
+				))}
 				{others.length > 0 && (
 					<section className="mt-14" aria-labelledby="seasons">
 						<h2 id="seasons" className="text-2xl">

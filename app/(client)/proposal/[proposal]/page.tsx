@@ -28,7 +28,6 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 		extras: given?.extras ?? all(extra),
 		leftOut: given?.leftOut ?? all(without),
 	}
-	const isOpen = page.state.is === 'waiting for an answer'
 	const may = who.is !== 'contact' ? 'preview' : who.clients.get(page.client) === 'approve' ? 'answer' : 'look'
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
@@ -37,7 +36,8 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 				path={`/proposal/${proposal}`}
 				revision={page.hash}
 				may={may}
-				isOpen={isOpen}
+				state={page.state.is}
+				isChosen={given !== undefined}
 				told={<Told page={page} read={first(revision)} told={first(told)} />}
 			/>
 		</ClientFrame>

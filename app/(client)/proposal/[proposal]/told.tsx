@@ -1,4 +1,5 @@
 import { Alert } from '@/app/ui/alert'
+import { Notes } from '@/app/ui/offer/notes'
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
@@ -20,6 +21,7 @@ export function Told({ page, read, told }: Props) {
 		on: dayOf(answer.at, timeZone),
 		by: answer.words?.name ?? 'a contact',
 		reference: answer.reference,
+		purchaseOrder: answer.words?.purchaseOrder ?? '',
 	}
 	const stands = standsInWords(state, given)
 	const refused = told !== undefined && isRefusal(told) ? refusalInWords(told) : null
@@ -36,6 +38,7 @@ export function Told({ page, read, told }: Props) {
 					{stands}
 				</p>
 			)}
+			<Notes notes={answer?.words?.notes ?? []} />
 		</>
 	)
 }

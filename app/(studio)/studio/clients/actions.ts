@@ -39,7 +39,7 @@ export async function endContact(form: FormData): Promise<void> {
 		{ act: 'change clients', schema: endContactForm, page: ({ client }) => page(client) },
 		async (who, { once, client, contact }) => {
 			const ended = await closeDoor(who, { client, contact }, stamp(once))
-			return ended.ok ? { to: page(client) } : refused(ended)
+			return ended.ok ? { to: `${page(client)}?${new URLSearchParams({ closed: contact })}` } : refused(ended)
 		},
 	)
 }

@@ -44,10 +44,10 @@ describe('a yes', () => {
 		return quote(found(offer?.options[0]).prices, { extras: ['lights'], leftOut: [right()] })
 	}
 
-	test('is one answer, one line of the record, its words, and a mail each to who gave it and to the designer', async () => {
+	test('is one answer, one line of the record, its words, and a mail each to the contacts and to the designer', async () => {
 		const { said, did } = await given()
 		expect(said).toEqual({ ok: true, reference })
-		expect(did).toEqual({ answer: '+1', event: '+1', once: '+1', outbox: '+2', proposal: '~1', sealed_text: '+1' })
+		expect(did).toEqual({ answer: '+1', event: '+1', once: '+1', outbox: '+4', proposal: '~1', sealed_text: '+1' })
 	})
 
 	test('is read back with who gave it, by which browser, under which number', async () => {
@@ -59,6 +59,7 @@ describe('a yes', () => {
 			kind: 'approval',
 			reference,
 			at: of.cast().now,
+			by: of.cast().people.bakeryApprover.id,
 			word: 'client',
 			option: 'a',
 			extras: ['lights'],
@@ -101,9 +102,14 @@ describe('a yes', () => {
 			sent_at: null,
 			dropped_at: null,
 		}
-		expect(lastRows(`SELECT * FROM outbox WHERE created_at = '${now}' ORDER BY message`)).toEqual([
+		expect(lastRows(`SELECT * FROM outbox WHERE created_at = '${now}' ORDER BY message, rowid`)).toEqual([
 			{ id: expect.any(String), message: 'approval received', person_id: people.designer.id, ...rest },
-			{ id: expect.any(String), message: 'approved', person_id: people.bakeryApprover.id, ...rest },
+			...[people.bakeryApprover, people.bakerySecondApprover, people.bakeryViewer].map((to) => ({
+				id: expect.any(String),
+				message: 'approved',
+				person_id: to.id,
+				...rest,
+			})),
 		])
 	})
 

@@ -39,9 +39,24 @@ describe('what changed, field by field', () => {
 			is: [{ of: 'Title', was: 'Winter at the bakery', is: 'Winter at the bakery, by lantern' }],
 		},
 		{
-			name: 'the letter',
+			name: 'a letter written anew',
 			more: { letter: 'Dear Ada, shorter.' },
 			is: [{ of: 'Letter', was: draft.letter, is: 'Dear Ada, shorter.' }],
+		},
+		{
+			name: 'a paragraph of the letter, and none that stayed',
+			more: { letter: 'Dear Ada,\n\nbirch and brass this year.\n\nMara' },
+			is: [{ of: 'Letter', was: 'birch and copper this year.', is: 'birch and brass this year.\n\nMara' }],
+		},
+		{
+			name: 'a paragraph that went',
+			more: { letter: 'Dear Ada,' },
+			is: [{ of: 'Letter', was: 'birch and copper this year.', is: null }],
+		},
+		{
+			name: 'two paragraphs in another order, whole',
+			more: { letter: 'birch and copper this year.\n\nDear Ada,' },
+			is: [{ of: 'Letter', was: draft.letter, is: 'birch and copper this year.\n\nDear Ada,' }],
 		},
 		{
 			name: 'the install',
@@ -164,6 +179,19 @@ describe('what changed, field by field', () => {
 		const after = offerOf({ ...draft, ...pot(1, [typed(1, 'thriller', 40)]) })
 		const totals = changes(before, after, money).filter(({ of }) => of.endsWith(': total'))
 		expect(totals.map(({ of }) => of)).toEqual(['Copper and plum: total'])
+	})
+
+	test('price and pots come first, the letter last', () => {
+		const more = pot(3, [typed(2, 'spiller', 1.5), typed(6, 'mechanics', 5)])
+		const after = offerOf({ ...draft, ...more, title: 'Winter', letter: 'Dear Ada' })
+		expect(changes(before, after, money).map(({ of }) => of)).toEqual([
+			'Copper and plum: total',
+			`${box}: holly`,
+			'Title',
+			'Cautions',
+			`${box}: noble fir`,
+			'Letter',
+		])
 	})
 
 	test('a palette, a container and an extra that came or went, whole', () => {

@@ -143,16 +143,16 @@ describe('what stands under them', () => {
 
 	test('tax by its rate', () => {
 		expect(taxes(rest, { ...rest, milliPercent: 7000, cents: cents(700) })).toEqual([
-			['Sales tax, 6.25 %', '$6.00'],
-			['Sales tax, 7 %', '$7.00'],
+			['Sales tax, 6.25 % of $96.00', '$6.00'],
+			['Sales tax, 7 % of $96.00', '$7.00'],
 		])
-		expect(taxes(season)).toEqual([['Sales tax, 6.25 %', '$25.00']])
+		expect(taxes(season)).toEqual([['Sales tax, 6.25 % of $400.00', '$25.00']])
 	})
 
 	test('tax of the agreement’s bill and of the one beside it, at one rate', () => {
 		expect(taxes(season, rest)).toEqual([
-			['Sales tax on the season, 6.25 %', '$25.00'],
-			['Sales tax on the rest, 6.25 %', '$6.00'],
+			['Sales tax on the season, 6.25 % of $400.00', '$25.00'],
+			['Sales tax on the rest, 6.25 % of $96.00', '$6.00'],
 		])
 		expect(new Set(view({ tax: [season, rest] }).taxes.map(({ key }) => key)).size).toBe(2)
 	})

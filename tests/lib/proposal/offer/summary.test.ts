@@ -26,15 +26,14 @@ describe('what is in a pot, layer by layer', () => {
 			line('filler', 'boxwood', ['poisonous to people', 'poisonous to pets']),
 		]
 		expect(layers(pot)).toEqual([
-			{ role: 'thriller', place: 'Up the middle', words: 'Birch', hazards: null },
+			{ role: 'thriller', place: 'Up the middle', words: 'Birch' },
 			{
 				role: 'filler',
 				place: 'Filling out',
-				words: 'Noble fir, cedar and boxwood',
-				hazards: 'poisonous if eaten and poisonous to pets',
+				words: 'Noble fir, cedar and boxwood (poisonous if eaten and poisonous to pets)',
 			},
-			{ role: 'spiller', place: 'Over the rim', words: 'Ivy', hazards: 'poisonous to pets' },
-			{ role: 'accent', place: 'Accents', words: 'Copper globes', hazards: null },
+			{ role: 'spiller', place: 'Over the rim', words: 'Ivy (poisonous to pets)' },
+			{ role: 'accent', place: 'Accents', words: 'Copper globes' },
 		])
 	})
 
@@ -42,11 +41,9 @@ describe('what is in a pot, layer by layer', () => {
 		const pot = [
 			line('accent', 'berries', ['small parts']),
 			line('accent', 'berries', ['small parts']),
-			line('accent', 'picks', ['small parts']),
+			line('accent', 'picks'),
 		]
-		expect(layers(pot)).toEqual([
-			{ role: 'accent', place: 'Accents', words: 'Berries and picks', hazards: 'small parts' },
-		])
+		expect(layers(pot)).toEqual([{ role: 'accent', place: 'Accents', words: 'Berries (small parts) and picks' }])
 	})
 
 	test('nothing, or mechanics alone, has no layer', () => {

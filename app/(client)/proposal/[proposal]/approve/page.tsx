@@ -26,14 +26,13 @@ export default async function Approve({ params, searchParams }: PageProps<'/prop
 	const back = `${path}?${choiceQuery({ option: key, extra: extras, without: leftOut, revision: page.hash })}`
 	const added = view.extras.filter(({ isAdded }) => isAdded).map(({ name }) => name)
 	const out = view.pots.filter(({ isOut }) => isOut).map(({ name }) => name)
+	const isBusiness = offer.options.some(({ prices }) => prices.payer.kind === 'business')
 	const rows = [
 		{ label: 'Palette', value: view.onWall.name, change: offer.options.length > 1 ? `${back}#palettes` : undefined },
-		{ label: 'Extras', value: list(added) || 'none', change: offer.extras.length > 0 ? `${back}#choice` : undefined },
-		{
-			label: 'Left out',
-			value: list(out) || 'nothing',
-			change: view.pots.some(({ mayLeaveOut }) => mayLeaveOut) ? `${back}#choice` : undefined,
-		},
+		...(offer.extras.length > 0 ? [{ label: 'Extras', value: list(added) || 'none', change: `${back}#choice` }] : []),
+		...(view.pots.some(({ mayLeaveOut }) => mayLeaveOut)
+			? [{ label: 'Left out', value: list(out) || 'nothing', change: `${back}#choice` }]
+			: []),
 		{ label: 'Goes in', value: view.goesIn },
 		{ label: 'Total', value: view.price.total },
 		{ label: 'To be paid', value: view.price.due },
@@ -49,7 +48,7 @@ export default async function Approve({ params, searchParams }: PageProps<'/prop
 					{offer.title}
 					{page.number > 1 && `, revision ${page.number}`}. It is approved only when you press the button below.
 				</p>
-				<ErrorSummary errors={errors} />
+				<ErrorSummary errors={errors} labels={{ purchaseOrder: 'Purchase-order number' }} />
 				<Rows rows={rows} />
 				<form method="post" action={`${path}/answer/approve`} noValidate>
 					<input type="hidden" name="once" value={v7()} />
@@ -61,13 +60,17 @@ export default async function Approve({ params, searchParams }: PageProps<'/prop
 					{leftOut.map((each) => (
 						<input key={each} type="hidden" name="without" value={each} />
 					))}
-					<TextField
-						name="purchaseOrder"
-						label="Purchase-order number (optional)"
-						hint="It will stand on your receipt and on the invoice."
-						value={one(typed, 'purchaseOrder')}
-						error={errors.purchaseOrder}
-					/>
+					{isBusiness ? (
+						<TextField
+							name="purchaseOrder"
+							label="Purchase-order number (optional)"
+							hint="It will stand on your receipt and on the invoice."
+							value={one(typed, 'purchaseOrder')}
+							error={errors.purchaseOrder}
+						/>
+					) : (
+						<input type="hidden" name="purchaseOrder" value="" />
+					)}
 					<button type="submit" className="act first mt-8 w-full sm:w-auto">
 						Approve this design
 					</button>

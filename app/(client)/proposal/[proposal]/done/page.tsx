@@ -4,11 +4,16 @@ import { idIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
+import { Notes } from '@/app/ui/offer/notes'
+import { Price } from '@/app/ui/offer/price'
 import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
-import { longDay } from '@/lib/format/day'
+import { daySpan } from '@/lib/format/day'
 import { answerHolds } from '@/lib/proposal/offer/answer-holds'
-import { type OfferView, offerView } from '@/lib/proposal/offer/offer-view'
+import type { Offer } from '@/lib/proposal/offer/offer'
+import { receipt } from '@/lib/proposal/offer/receipt'
+import { dayOf } from '@/lib/units/day'
+import { Rows } from '../approve/rows'
 
 export const metadata: Metadata = { title: 'Thank you' }
 
@@ -18,14 +23,13 @@ const titles: Record<GivenAnswer['kind'], string> = {
 	skip: 'Skipped for this season.',
 }
 
-function next(kind: GivenAnswer['kind'], { goesIn, price }: OfferView, installFrom: string): readonly string[] {
+function next(kind: GivenAnswer['kind'], { window }: Offer): readonly string[] {
 	if (kind === 'change asked for')
 		return ['We revise the design and write to you when the new revision is there to look at.']
 	if (kind === 'skip') return ['Nothing goes in and nothing is due. You hear from us for the next season.']
 	return [
 		'A receipt is on its way to you by mail.',
-		`We order now. Your containers are filled ${goesIn}; we write before we come, from ${installFrom} on.`,
-		`The total is ${price?.total ?? ''}, to be paid: ${price?.due ?? ''}.`,
+		`We order now. Your containers are filled ${daySpan(window.from, window.to)}; we write before we come.`,
 	]
 }
 
@@ -38,17 +42,28 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 	const { answer, offer } = page
 	if (answer === undefined || offer === undefined || !answerHolds(answer.kind, page.state.is))
 		redirect(`/proposal/${text}`)
-	const view = offerView(offer, undefined, { option: answer.option, extras: answer.extras, leftOut: answer.leftOut })
+	const record = receipt(offer, {
+		...answer,
+		on: dayOf(answer.at, page.timeZone),
+		by: answer.words?.name ?? 'a contact',
+		purchaseOrder: answer.words?.purchaseOrder ?? '',
+	})
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
 			<div className="mx-auto max-w-2xl px-5 pt-[10vh]">
 				<h1 className="text-5xl tracking-tight">{titles[answer.kind]}</h1>
-				<p className="mt-5 text-xl">
-					Reference <b>{answer.reference}</b>
-				</p>
+				{record ? (
+					<Rows rows={record.rows} />
+				) : (
+					<p className="mt-5 text-xl">
+						Reference <b>{answer.reference}</b>
+					</p>
+				)}
+				<Price price={record?.price} />
+				<Notes notes={answer.words?.notes ?? []} />
 				<h2 className="mt-10 text-2xl">What happens next</h2>
 				<ul className="mt-2 text-lg">
-					{next(answer.kind, view, longDay(offer.window.from)).map((words) => (
+					{next(answer.kind, offer).map((words) => (
 						<li key={words} className="mt-2">
 							{words}
 						</li>

@@ -6,15 +6,30 @@ import type { ClientPage } from '@/db/clients/read-clients'
 import type { Attempt } from '@/lib/forms/read'
 import { endContact, invite } from '../actions'
 
-type Props = { readonly client: string; readonly contacts: ClientPage['contacts']; readonly attempt: Attempt }
+type Props = {
+	readonly client: string
+	readonly contacts: ClientPage['contacts']
+	/** Who can no longer come in, when the door was closed just now. */
+	readonly gone: string | undefined
+	readonly attempt: Attempt
+}
+
+/** The only one who may approve. */
+const isAlone = (contacts: Props['contacts'], id: string) =>
+	contacts.every((each) => (each.may === 'approve') === (each.id === id))
 
 /** Who may come in at the client's door, and to do what. */
-export function Contacts({ client, contacts, attempt: { typed, errors } }: Props) {
+export function Contacts({ client, contacts, gone, attempt: { typed, errors } }: Props) {
 	return (
 		<section aria-labelledby="contacts">
 			<h2 id="contacts" className="text-xl">
 				Contacts
 			</h2>
+			{gone && (
+				<p className="said mt-2" role="status">
+					{gone} can no longer come in.
+				</p>
+			)}
 			<ul className="mt-2 border-t border-line">
 				{contacts.map(({ id, name, address, may }) => (
 					<li key={id} className="border-b border-line py-2">
@@ -22,14 +37,23 @@ export function Contacts({ client, contacts, attempt: { typed, errors } }: Props
 						<p className="wrap-anywhere text-soft">
 							{address}, may {may}
 						</p>
-						<form action={endContact}>
-							<input type="hidden" name="once" value={v7()} />
-							<input type="hidden" name="client" value={client} />
-							<input type="hidden" name="contact" value={id} />
-							<button type="submit" className="does">
-								Close the door to {name}
-							</button>
-						</form>
+						<details>
+							<summary className="does inline-block">
+								Close the door…<span className="sr-only"> to {name}</span>
+							</summary>
+							<form action={endContact} className="mt-1 mb-3">
+								<p className="text-soft">
+									{name} is signed out at once, can sign in no more and gets no more mail about this client.
+									{isAlone(contacts, id) && ' Nobody else here may approve.'} Another invitation opens the door again.
+								</p>
+								<input type="hidden" name="once" value={v7()} />
+								<input type="hidden" name="client" value={client} />
+								<input type="hidden" name="contact" value={id} />
+								<button type="submit" className="act mt-2">
+									Close the door to {name}
+								</button>
+							</form>
+						</details>
 					</li>
 				))}
 			</ul>

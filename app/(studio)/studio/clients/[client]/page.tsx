@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import { attemptFor } from '@/app/server/attempt'
-import { idIn } from '@/app/server/pages'
+import { first, idIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
@@ -20,8 +20,9 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 	const { who, frame } = await studioPage(`/studio/clients/${text}`, 'see clients')
 	const page = await clientPage(who, idIn<'client'>(text))
 	if (page === undefined) hide(who)
-	const { client, contacts, places, proposals } = page
-	const attempt = await attemptFor(who, (await searchParams).form)
+	const { client, contacts, gone, places, proposals } = page
+	const { form, closed } = await searchParams
+	const attempt = await attemptFor(who, form)
 	return (
 		<StudioFrame {...frame} here="Clients">
 			<div className="flex flex-wrap items-baseline justify-between gap-4">
@@ -52,7 +53,12 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 					</p>
 				</div>
 				<div>
-					<Contacts client={client.id} contacts={contacts} attempt={'place' in attempt.typed ? none : attempt} />
+					<Contacts
+						client={client.id}
+						contacts={contacts}
+						gone={gone.find(({ id }) => id === first(closed))?.name}
+						attempt={'place' in attempt.typed ? none : attempt}
+					/>
 					<h2 className="mt-10 text-xl">Proposals</h2>
 					<ul className="mt-2 border-t border-line">
 						{proposals.map(({ id, state, ...season }) => (

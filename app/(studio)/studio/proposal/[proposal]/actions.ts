@@ -30,6 +30,7 @@ export async function steer(form: FormData): Promise<void> {
 		async (who, steering) => {
 			const steered = await steerProposal(who, steering, stamp())
 			if (isDenied(steered)) return refused(steered)
+			if (steered.ok) wakeSender()
 			return { to: desk(steering.proposal, steered.ok ? 'steered' : steered.why) }
 		},
 	)

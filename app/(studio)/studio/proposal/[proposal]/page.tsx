@@ -33,7 +33,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 	if (desk === undefined) hide(who)
 	const { told: how, form } = await searchParams
 	const told = first(how)
-	const { client, season, state, number, places, containers, colours, materials } = desk
+	const { client, season, state, number, recipients, places, containers, colours, materials } = desk
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>
 			<p className="text-soft">
@@ -55,7 +55,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				proposal={id}
 				version={desk.version}
 				draft={draftText(desk.draft)}
-				known={{ places, containers, colours, materials }}
+				known={{ recipients, places, containers, colours, materials }}
 				mayPublish={!['approved', 'cancelled', 'installed'].includes(state.is)}
 			/>
 			<Steps proposal={id} state={state.is} attempt={await attemptFor(who, form)} />

@@ -17,7 +17,7 @@ const open: Step[] = [
 	{
 		step: 'withdraw',
 		label: 'Take it back',
-		says: 'The client sees that it was taken back and can no longer answer.',
+		says: 'The client hears of it by mail and can no longer answer.',
 		reason: 'optional',
 	},
 ]
@@ -26,13 +26,13 @@ const approved: Step[] = [
 	{
 		step: 'reopen',
 		label: 'Open it again',
-		says: 'The approval stays in the record; a new revision will take its place.',
+		says: 'The approval stays in the record; a new revision will take its place. The client hears of it by mail.',
 		reason: 'needed',
 	},
 	{
 		step: 'cancel',
 		label: 'Cancel it',
-		says: 'The approval stays in the record; nothing goes in.',
+		says: 'The approval stays in the record; nothing goes in. The client hears of it by mail.',
 		reason: 'needed',
 	},
 ]

@@ -4,6 +4,13 @@ import { askForChange } from '@/db/proposals/answers/ask-for-change'
 import { changeForm } from '@/lib/forms/answer-form'
 import { choiceQuery, type Typed } from '@/lib/forms/read'
 
+/** What was picked on the page that the form was opened from; the way back leads there. */
+function chosenIn({ url }: Request, { revision = '' }: Typed): string {
+	const sent = new URL(url).searchParams
+	const [extra, without] = [sent.getAll('extra'), sent.getAll('without')]
+	return choiceQuery({ option: sent.get('option') ?? '', extra, without, revision }).toString()
+}
+
 export async function POST(
 	request: Request,
 	{ params }: RouteContext<'/proposal/[proposal]/answer/change'>,
@@ -11,7 +18,7 @@ export async function POST(
 	return answering(request, (await params).proposal, {
 		schema: changeForm,
 		lists: ['about', 'note'],
-		page: (fields: Typed) => `change?${choiceQuery({ revision: fields.revision ?? '' })}`,
+		page: (fields: Typed) => `change?${chosenIn(request, fields)}`,
 		give: (who, to, form) => askForChange(who, { ...to, ...form }, stamp()),
 	})
 }

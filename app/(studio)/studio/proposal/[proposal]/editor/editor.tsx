@@ -1,6 +1,8 @@
 'use client'
-import { useMemo, useState } from 'react'
+import { useMemo } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
+import { publishWords } from '@/lib/proposal/desk/publish-words'
+import { isDay } from '@/lib/units/day'
 import { BothTexts } from './both-texts'
 import { Does } from './box'
 import { Containers } from './containers'
@@ -26,24 +28,20 @@ const most = 4
 /** The desk itself: what is typed stays here through every error until it is saved. */
 export function Editor({ proposal, version: first, draft: saved, known, mayPublish }: Props) {
 	const base = `/studio/proposal/${proposal}`
-	const [draft, setDraft] = useState(saved)
-	const { version, saving, save, setVersion, setSaving } = useSaving(`${base}/save`, first)
+	const { draft, saving, isUnsaved, save, change, take } = useSaving(`${base}/save`, { version: first, draft: saved })
 	const priced = usePriced(`${base}/price`, draft)
 	const { options, agreement } = draft
 	const chosen = useMemo(
 		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
 		[known.containers, draft.containers],
 	)
-	const change = (next: DraftText) => {
-		setDraft(next)
-		setSaving({ is: 'at rest' })
-	}
+	const named = new Map(options.map(({ key, name }) => [key, name]))
+	const publishing = publishWords({
+		recipients: known.recipients,
+		answerBy: isDay(draft.answerBy) ? draft.answerBy : null,
+		options: priced.desk?.options.map((each) => ({ ...each, name: named.get(each.key) ?? '' })) ?? [],
+	})
 	const setOptions = (next: DraftText['options']) => change({ ...draft, options: next })
-	const takeTheirs = (theirs: DraftText, their: number) => {
-		setDraft(theirs)
-		setVersion(their)
-		setSaving({ is: 'saved' })
-	}
 	return (
 		<div className="mt-6 grid gap-x-10 gap-y-8 lg:grid-cols-[1fr_22rem]">
 			<div>
@@ -51,8 +49,8 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					<BothTexts
 						mine={draft}
 						theirs={saving.theirs}
-						onKeepMine={() => void save(draft, saving.version)}
-						onTakeTheirs={() => takeTheirs(saving.theirs, saving.version)}
+						onKeepMine={() => void save(saving.version)}
+						onTakeTheirs={() => take(saving.theirs, saving.version)}
 					/>
 				)}
 				<Head value={draft} onChange={change} errors={priced.errors} />
@@ -112,7 +110,9 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					problems={priced.desk?.problems ?? []}
 					errors={priced.errors}
 					mayPublish={mayPublish}
-					onSave={() => save(draft, version)}
+					isUnsaved={isUnsaved}
+					publishing={publishing}
+					onSave={save}
 				/>
 			</div>
 		</div>

@@ -1,9 +1,12 @@
 import type { DraftText } from '@/lib/forms/draft-form'
 import type { FieldErrors } from '@/lib/forms/read'
+import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { Holding, Kind, Role, Unit } from '@/lib/recipe/material'
 
 /** What the editor chooses from. */
 export type Known = {
+	/** To whom a new version goes. */
+	readonly recipients: readonly Recipient[]
 	readonly places: readonly { readonly id: string; readonly name: string }[]
 	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
 	readonly colours: readonly { readonly name: string; readonly hex: string; readonly side: string }[]

@@ -12,6 +12,9 @@ type Props = {
 	readonly problems: readonly Problem[]
 	readonly errors: FieldErrors
 	readonly mayPublish: boolean
+	readonly isUnsaved: boolean
+	/** What publishing does, in words. */
+	readonly publishing: string
 	readonly onSave: () => Promise<number | undefined>
 }
 
@@ -26,12 +29,15 @@ const says: Record<Saving['is'], string> = {
 	'saved elsewhere': 'Not saved: see both texts.',
 }
 
-/** What stops publishing, and the two things to do with a draft. Publishing saves first. */
-export function SaveAndPublish({ proposal, saving, problems, errors, mayPublish, onSave }: Props) {
+/** What stops publishing, and the two things to do with a draft. Publishing says first what it does, and saves. */
+export function SaveAndPublish(props: Props) {
+	const { proposal, saving, problems, errors, mayPublish, isUnsaved, publishing, onSave } = props
 	const form = useRef<HTMLFormElement>(null)
+	const [isAsked, setIsAsked] = useState(false)
 	const [sending, setSending] = useState({ version: 0, once: '' })
 	const wrong = [...Object.values(errors), ...problems.map((problem) => problem.says)]
 	const publishAll = async () => {
+		setIsAsked(false)
 		const now = await onSave()
 		if (now === undefined) return
 		setSending({ version: now, once: v7() })
@@ -51,18 +57,27 @@ export function SaveAndPublish({ proposal, saving, problems, errors, mayPublish,
 				</>
 			)}
 			<p role="status" className="mt-3 min-h-6 font-semibold">
-				{says[saving.is]}
+				{isUnsaved && (saving.is === 'at rest' || saving.is === 'saved') ? 'Not saved yet.' : says[saving.is]}
 			</p>
 			<div className="mt-1 flex flex-wrap gap-3">
 				<button type="button" className="act" onClick={() => void onSave()} disabled={saving.is === 'saving'}>
 					Save the draft
 				</button>
 				{mayPublish && wrong.length === 0 && (
-					<button type="button" className="act first" onClick={() => void publishAll()}>
-						Publish to the client
+					<button type="button" className="act" aria-expanded={isAsked} onClick={() => setIsAsked(!isAsked)}>
+						Publish to the client…
 					</button>
 				)}
 			</div>
+			{isAsked && mayPublish && wrong.length === 0 && (
+				<div className="said mt-3">
+					<p>{publishing}</p>
+					<p className="mt-1">What is published is never altered: a correction is a new version.</p>
+					<button type="button" className="act first mt-3" onClick={() => void publishAll()}>
+						Publish
+					</button>
+				</div>
+			)}
 			<form ref={form} action={publish} hidden>
 				<input type="hidden" name="once" value={sending.once} />
 				<input type="hidden" name="proposal" value={proposal} />

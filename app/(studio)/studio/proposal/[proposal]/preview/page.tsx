@@ -29,7 +29,13 @@ export default async function Preview({ params, searchParams }: PageProps<'/stud
 	)
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season} home="/studio">
-			<OfferPage view={offerView(offer, undefined, picked)} path={path} may="preview" isOpen told={told} />
+			<OfferPage
+				view={offerView(offer, undefined, picked)}
+				path={path}
+				may="preview"
+				state="waiting for an answer"
+				told={told}
+			/>
 		</ClientFrame>
 	)
 }

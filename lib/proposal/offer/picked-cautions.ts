@@ -1,0 +1,17 @@
+import type { Offer, OfferOption } from './offer'
+
+type Picked = { readonly extras: readonly string[]; readonly leftOut: readonly string[] }
+
+/**
+ * The cautions of what is picked, in the order of the offer's own; all of them while no palette is. An offer of the
+ * time when pots and extras did not keep theirs apart shows all as well.
+ */
+export function pickedCautions(offer: Offer, option: OfferOption | undefined, { extras, leftOut }: Picked): string[] {
+	if (option === undefined) return offer.cautions
+	const holding = [
+		...option.pots.filter(({ container }) => !leftOut.includes(container)),
+		...offer.extras.filter(({ key }) => extras.includes(key)),
+	]
+	const told = new Set(holding.flatMap(({ cautions }) => cautions ?? offer.cautions))
+	return offer.cautions.filter((words) => told.has(words))
+}
