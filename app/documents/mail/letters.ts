@@ -153,7 +153,7 @@ export function openedAgainLetter({ offer, answer }: MailedProposal): Filled {
 		subject: `We are revising your design for ${season}`,
 		paragraphs: [
 			`We have opened your design for ${season}, ${offer.title}, once more and are revising it. Your approval${under(answer)} stays in our record, but what it approved is no longer what goes in.`,
-			'We write to you when the new version is there to answer. There is nothing to do until then.',
+			'We write to you when the new revision is there to answer. There is nothing to do until then.',
 		],
 		label: 'See where it stands',
 	}

@@ -8,6 +8,8 @@ export type MailServer = {
 	readonly url: string
 	/** Addresses whose mail was taken, in that order. */
 	readonly taken: string[]
+	/** Subjects of those mails. */
+	readonly subjects: string[]
 	readonly tries: () => number
 	readonly answer: (how: (address: string) => Reply) => void
 	readonly close: () => Promise<void>
@@ -16,6 +18,7 @@ export type MailServer = {
 /** A real mail server on loopback that refuses whom it is told to. */
 export async function openMailServer(): Promise<MailServer> {
 	const taken: string[] = []
+	const subjects: string[] = []
 	let tries = 0
 	let how: (address: string) => Reply = () => null
 	const server = new SMTPServer({
@@ -27,9 +30,11 @@ export async function openMailServer(): Promise<MailServer> {
 			done(reply === null ? null : Object.assign(new Error(reply.says), { responseCode: reply.responseCode }))
 		},
 		onData: (stream, { envelope }, done) => {
-			stream.resume()
+			const parts: Buffer[] = []
+			stream.on('data', (part: Buffer) => parts.push(part))
 			stream.on('end', () => {
 				taken.push(...envelope.rcptTo.map(({ address }) => address))
+				subjects.push(/^Subject: (.*)$/m.exec(Buffer.concat(parts).toString())?.[1] ?? '')
 				done()
 			})
 		},
@@ -41,6 +46,7 @@ export async function openMailServer(): Promise<MailServer> {
 	return {
 		url: `smtp://127.0.0.1:${at.port}`,
 		taken,
+		subjects,
 		tries: () => tries,
 		answer: (next) => {
 			how = next

@@ -43,6 +43,7 @@ beforeEach(async () => {
 	server.answer(() => null)
 	await round(at())
 	server.taken.length = 0
+	server.subjects.length = 0
 })
 
 const again = async (ms = 0) => {
@@ -150,11 +151,15 @@ describe('after a while without a mail server', () => {
 		expect(server.taken).toEqual(approvers())
 	})
 
-	test('nobody is asked for an answer that is not waited for any more', async () => {
+	test('nobody is asked for an answer that is not waited for any more: that it was taken back is all they hear', async () => {
 		await again()
 		await steer('vet', 'withdraw')
 		await round(at(hour))
-		expect([server.taken, waiting()]).toEqual([[], 0])
+		expect([server.taken, server.subjects, waiting()]).toEqual([
+			approvers(),
+			approvers().map(() => expect.stringMatching(/^Taken back/)),
+			0,
+		])
 	})
 
 	test('nor after the day to answer by', async () => {

@@ -45,12 +45,14 @@ describe('what a mail reports', () => {
 			isOwn: true,
 			timeZone: 'America/New_York',
 			number: 2,
+			isStanding: true,
 			isWaiting: false,
 		})
 		expect(await mailed('approved', 1, 'approvedApprover')).toMatchObject({
 			offer: before,
 			answer: { kind: 'change asked for' },
 			number: 1,
+			isStanding: false,
 			isWaiting: false,
 		})
 	})

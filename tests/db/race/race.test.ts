@@ -41,7 +41,8 @@ test('two approve the same revision at the same moment: one answer, and the othe
 			1,
 		)
 		const mails = "SELECT count(*) FROM outbox WHERE message IN ('approved', 'approval received') AND facts = ?"
-		expect(count(mails, JSON.stringify({ number: round, proposal: idOf('bakery') }))).toBe(2)
+		// To each of the three contacts and to the designer, once.
+		expect(count(mails, JSON.stringify({ number: round, proposal: idOf('bakery') }))).toBe(4)
 		await steer('bakery', 'reopen')
 		await publish('bakery')
 	}

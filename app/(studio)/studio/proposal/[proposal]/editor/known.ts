@@ -5,7 +5,7 @@ import type { Holding, Kind, Role, Unit } from '@/lib/recipe/material'
 
 /** What the editor chooses from. */
 export type Known = {
-	/** To whom a new version goes. */
+	/** To whom a new revision goes. */
 	readonly recipients: readonly Recipient[]
 	readonly places: readonly { readonly id: string; readonly name: string }[]
 	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]

@@ -72,7 +72,7 @@ export function SaveAndPublish(props: Props) {
 			{isAsked && mayPublish && wrong.length === 0 && (
 				<div className="said mt-3">
 					<p>{publishing}</p>
-					<p className="mt-1">What is published is never altered: a correction is a new version.</p>
+					<p className="mt-1">What is published is never altered: a correction is a new revision.</p>
 					<button type="button" className="act first mt-3" onClick={() => void publishAll()}>
 						Publish
 					</button>

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test'
-import { countIn, mailsToSend } from '../site/record'
-import { expect, laptop, phone, test } from '../site/story'
+import { countIn, mailsToSend } from '../../site/record'
+import { expect, laptop, phone, test } from '../../site/story'
 
 /** Holds back what each page posts until all have posted, then lets it all go at once. */
 async function atOnce(pages: readonly Page[], where: string): Promise<void> {

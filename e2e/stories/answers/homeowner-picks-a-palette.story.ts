@@ -1,5 +1,5 @@
-import { groupOn, rowOf } from '../site/season'
-import { expect, laptop, phone, test } from '../site/story'
+import { groupOn, rowOf } from '../../site/season'
+import { expect, laptop, phone, test } from '../../site/story'
 
 const palettes = ['Rose and pewter', 'Brass and navy', 'Bone and charcoal'] as const
 

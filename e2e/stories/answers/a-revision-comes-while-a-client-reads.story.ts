@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test'
-import { countIn } from '../site/record'
-import { expect, laptop, phone, test } from '../site/story'
+import { countIn } from '../../site/record'
+import { expect, laptop, phone, test } from '../../site/story'
 
 const notTaken =
 	'The design was revised while you were reading. Your answer was not taken: look at what changed, then answer.'

@@ -1,6 +1,6 @@
-import { linkIn } from '../site/mailbox'
-import { groupOn, rowOf } from '../site/season'
-import { expect, laptop, phone, test } from '../site/story'
+import { linkIn } from '../../site/mailbox'
+import { groupOn, rowOf } from '../../site/season'
+import { expect, laptop, phone, test } from '../../site/story'
 
 const wish = {
 	door: 'Could the door pot be a little taller? The lintel is high.',

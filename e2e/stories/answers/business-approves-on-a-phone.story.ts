@@ -1,5 +1,5 @@
-import { linkIn } from '../site/mailbox'
-import { expect, laptop, phone, test } from '../site/story'
+import { linkIn } from '../../site/mailbox'
+import { expect, laptop, phone, test } from '../../site/story'
 
 test('a business client approves the winter design on a phone, from the mailed link to the receipt', async ({
 	visit,

@@ -1,5 +1,5 @@
-import { codeIn } from '../site/mailbox'
-import { expect, phone, test } from '../site/story'
+import { codeIn } from '../../site/mailbox'
+import { expect, phone, test } from '../../site/story'
 
 const tooLong = 'Warmer, please. '.repeat(63)
 
