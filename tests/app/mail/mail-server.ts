@@ -1,4 +1,5 @@
 import type { AddressInfo } from 'node:net'
+import { simpleParser } from 'mailparser'
 import { SMTPServer } from 'smtp-server'
 
 /** What the server says to a recipient: a reply of its own (RFC 5321, section 4.2), or nothing when it takes the mail. */
@@ -30,13 +31,13 @@ export async function openMailServer(): Promise<MailServer> {
 			done(reply === null ? null : Object.assign(new Error(reply.says), { responseCode: reply.responseCode }))
 		},
 		onData: (stream, { envelope }, done) => {
-			const parts: Buffer[] = []
-			stream.on('data', (part: Buffer) => parts.push(part))
-			stream.on('end', () => {
-				taken.push(...envelope.rcptTo.map(({ address }) => address))
-				subjects.push(/^Subject: (.*)$/m.exec(Buffer.concat(parts).toString())?.[1] ?? '')
-				done()
-			})
+			simpleParser(stream)
+				.then(({ subject }) => {
+					taken.push(...envelope.rcptTo.map(({ address }) => address))
+					subjects.push(subject ?? '')
+					done()
+				})
+				.catch(done)
 		},
 	})
 	server.on('error', () => undefined)
