@@ -51,6 +51,7 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 	await page.getByRole('link', { name: 'Look and answer' }).click()
 	await expect(bar).toContainText('Three palettes to choose from')
 	await page.getByRole('link', { name: /^Put it on the wall\s*: Brass and navy$/ }).click()
+	await expect(bar).toContainText('Brass and navy')
 	const tax = await page
 		.getByRole('row', { name: /^Sales tax/ })
 		.getByRole('cell')
