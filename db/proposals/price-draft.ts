@@ -48,13 +48,12 @@ export async function priceDraft(
 		const job = jobOf(draft, option, facts)
 		return job === null ? [] : [{ key: option.key, ...price(job, words) }]
 	})
-	const floor = facts.rates.marginFloorPercent
 	return {
 		options: priced.map(({ key, list, costs }) =>
 			deskOption(
 				{ key, quote: quote(list, everything), costing: costing(list, costs, everything) },
 				offer,
-				floor,
+				facts.rates,
 				words.money,
 			),
 		),

@@ -44,6 +44,7 @@ export type Total = {
 	readonly count: number
 	readonly valueCents: Cents
 	readonly firstAnswerBy: Day | null
+	readonly isLeast: boolean
 }
 
 export type SeasonPage = {
@@ -81,12 +82,13 @@ function totalsOf(db: Reading, of: SeasonId, today: Day): Total[] {
 			count: sql<number>`count(*)`,
 			value: sql<number>`coalesce(sum(${proposal.valueCents}), 0)`,
 			firstAnswerBy: sql<Day | null>`min(${proposal.answerBy})`,
+			palettes: sql<number>`max(${proposal.paletteCount})`,
 		})
 		.from(proposal)
 		.where(eq(proposal.seasonId, of))
 		.groupBy(state)
 		.all()
-		.map(({ value, ...total }) => ({ ...total, valueCents: cents(value) }))
+		.map(({ value, palettes, ...total }) => ({ ...total, valueCents: cents(value), isLeast: palettes > 1 }))
 }
 
 const firstPlace = (what: typeof place.name | typeof place.wallHex) =>

@@ -27,11 +27,14 @@ const dayAndMonth = format({ day: 'numeric', month: 'long' })
 const dayNumber = format({ day: 'numeric' })
 const weekday = format({ weekday: 'short' })
 
+/** Word joiner (Unicode, U+2060): a dash alone would let a line end behind it. */
+const noBreak = '\u2060'
+
 /** "16–20 November", "28 November – 2 December" */
 export function daySpan(from: Day, to: Day): string {
 	if (from === to) return dayAndMonth(from)
 	return from.slice(0, 7) === to.slice(0, 7)
-		? `${dayNumber(from)}–${dayAndMonth(to)}`
+		? `${dayNumber(from)}–${noBreak}${dayAndMonth(to)}`
 		: `${dayAndMonth(from)} – ${dayAndMonth(to)}`
 }
 

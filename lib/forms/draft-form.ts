@@ -4,7 +4,7 @@ import { holdingSchema, roleSchema } from '../recipe/material'
 import { amountField, dayField, decimalField, hexField, idField, text } from './fields'
 
 const noDay = z.literal('').transform(() => null)
-const dayOrNone = z.union([noDay, dayField], 'Give a date of the calendar, such as 2026-11-20.')
+const dayOrNone = z.union([noDay, dayField], 'Choose a day of the calendar.')
 const countField = decimalField(0, 9999).transform((value) => ({ way: 'typed' as const, value }))
 const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'Open the proposal again.')
 

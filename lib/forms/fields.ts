@@ -19,9 +19,7 @@ export function text(max: number, { min = 0, lines = false } = {}) {
 }
 
 /** A date as `<input type="date">` sends it. */
-export const dayField = z
-	.string()
-	.refine((value): value is Day => isDay(value), 'Give a date of the calendar, such as 2026-11-20.')
+export const dayField = z.string().refine((value): value is Day => isDay(value), 'Choose a day of the calendar.')
 
 export const hexField = z
 	.string()

@@ -10,6 +10,8 @@ export type StateTotal = {
 	readonly count: number
 	readonly valueCents: Cents
 	readonly firstAnswerBy: Day | null
+	/** Of several palettes the cheapest is counted until one is chosen. */
+	readonly isLeast: boolean
 }
 
 const small = (count: number) => (count <= 12 ? numberWord(count).toLowerCase() : String(count))
@@ -32,5 +34,6 @@ export function seasonSentence(totals: readonly StateTotal[], money: MoneyFormat
 	const ours = count(of('change asked for', 'drafting'))
 	const us = ours === 0 ? '' : ` ${capital(small(ours))} ${ours === 1 ? 'waits' : 'wait'} for you.`
 	const yes = of('approved', 'installed')
-	return `${waiting}${us} ${money(value(yes))} is approved, ${money(value(out))} is out, before tax.`
+	const least = out.some(({ isLeast }) => isLeast) ? 'at least ' : ''
+	return `${waiting}${us} ${money(value(yes))} is approved, ${least}${money(value(out))} is out, before tax.`
 }

@@ -85,7 +85,7 @@ export const extras = {
 	refresh: (place: PlaceKey): CastExtra => ({
 		key: 'refresh',
 		name: 'A mid-winter refresh',
-		words: 'In January we tidy, turn and water, and swap what has browned.',
+		words: 'Half-way through we tidy, turn and water, and swap what has browned.',
 		place,
 		minutes: 45,
 		lines: [],

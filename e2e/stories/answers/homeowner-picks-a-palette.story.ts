@@ -70,6 +70,6 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 	const row = rowOf(groupOn(designer, 'Settled'), household)
 	await expect(row).toContainText('Approved')
 	await expect(row).toContainText('Brass and navy')
-	await expect(row).toContainText(`$${Math.round(net)}`)
+	await expect(row).toContainText(net.toFixed(2))
 	await expect(rowOf(groupOn(designer, 'Waiting for them'), household)).toHaveCount(0)
 })

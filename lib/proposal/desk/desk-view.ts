@@ -3,6 +3,7 @@ import { list, percent } from '../../format/words'
 import type { CostedPart } from '../../pricing/cost-book'
 import type { Costing } from '../../pricing/quote/costing'
 import type { Quote } from '../../pricing/quote/quote'
+import type { Rates } from '../../pricing/rates'
 import { type Cents, cents } from '../../units/cents'
 import type { Offer } from '../offer/offer'
 import { priceView } from '../offer/price-view'
@@ -20,7 +21,7 @@ const names: Record<CostedPart['is'], (name: string) => string> = {
 	supplement: () => 'Supplement',
 }
 
-function deskPart(part: CostedPart, money: MoneyFormat): DeskPart {
+function deskPart(part: CostedPart, stepCents: Cents, money: MoneyFormat): DeskPart {
 	const lines: DeskLine[] = part.lines.map(({ name, price, cost, priceCents, costCents }) => ({
 		what: name,
 		how: cost === null ? price : `${price}; ${cost}`,
@@ -32,7 +33,14 @@ function deskPart(part: CostedPart, money: MoneyFormat): DeskPart {
 	const labour =
 		minutes === 0
 			? []
-			: [{ what: `${minutes} person-minutes`, how: work, price: money(labourPriceCents), cost: money(labourCostCents) }]
+			: [
+					{
+						what: `${Math.round(minutes)} person-minutes`,
+						how: work,
+						price: money(labourPriceCents),
+						cost: money(labourCostCents),
+					},
+				]
 	const other =
 		otherCostCents === 0 ? [] : [{ what: 'bought or paid', how: '', price: '', cost: money(otherCostCents) }]
 	const less =
@@ -40,7 +48,9 @@ function deskPart(part: CostedPart, money: MoneyFormat): DeskPart {
 			? []
 			: [{ what: 'discount of the agreement', how: '', price: `−${money(part.discountCents)}`, cost: '' }]
 	const up =
-		part.roundingCents === 0 ? [] : [{ what: 'up to the step', how: '', price: money(part.roundingCents), cost: '' }]
+		part.roundingCents === 0
+			? []
+			: [{ what: `rounded up to the next ${money(stepCents)}`, how: '', price: money(part.roundingCents), cost: '' }]
 	const price = cents(part.grossCents - part.discountCents + part.roundingCents)
 	return {
 		name: names[part.is](part.name),
@@ -78,7 +88,10 @@ export type Priced = { readonly key: string; readonly quote: Quote; readonly cos
 export function deskOption(
 	{ key, quote, costing }: Priced,
 	offer: Offer,
-	floorPercent: number,
+	{
+		marginFloorPercent: floorPercent,
+		presentationStepCents,
+	}: Pick<Rates, 'marginFloorPercent' | 'presentationStepCents'>,
 	money: MoneyFormat,
 ): DeskOption {
 	const { rows, taxes, total, due } = priceView(offer, quote, money)
@@ -89,7 +102,7 @@ export function deskOption(
 		margin: costing.marginPercent === null ? 'none' : percent(costing.marginPercent),
 		hours: `${(costing.minutes / 60).toFixed(1)} h`,
 		mend: mend(costing, floorPercent, money),
-		parts: costing.parts.map((part) => deskPart(part, money)),
+		parts: costing.parts.map((part) => deskPart(part, cents(presentationStepCents), money)),
 	}
 }
 

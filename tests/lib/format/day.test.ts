@@ -31,7 +31,7 @@ describe('a date in words', () => {
 
 describe('a span', () => {
 	test.each([
-		{ name: 'within a month', from: '2026-11-16', to: '2026-11-20', says: '16–20 November' },
+		{ name: 'within a month', from: '2026-11-16', to: '2026-11-20', says: '16–\u206020 November' },
 		{ name: 'over the end of a month', from: '2026-11-28', to: '2026-12-02', says: '28 November – 2 December' },
 		{ name: 'over the new year', from: '2026-12-29', to: '2027-01-04', says: '29 December – 4 January' },
 		{ name: 'of a day', from: '2026-05-07', to: '2026-05-07', says: '7 May' },

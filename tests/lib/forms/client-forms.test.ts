@@ -44,7 +44,7 @@ describe('a client', () => {
 		{
 			name: 'a day that is none',
 			more: { exemptCertificate: 'EX-2', exemptExpires: '2027-06-31' },
-			says: { exemptExpires: 'Give a date of the calendar, such as 2026-11-20.' },
+			says: { exemptExpires: 'Choose a day of the calendar.' },
 		},
 		{ name: 'no name', more: { name: ' ' }, says: { name: 'This cannot be left empty.' } },
 		{ name: 'no kind', more: { kind: undefined }, says: { kind: 'Choose business or household.' } },

@@ -89,7 +89,7 @@ describe('what the editor holds', () => {
 describe('amounts, counts and dates that are refused, each where it stands', () => {
 	const number = 'Give a number such as 12 or 2.5.'
 	const amount = 'Give an amount such as 12.50, to the cent.'
-	const date = 'Give a date of the calendar, such as 2026-11-20.'
+	const date = 'Choose a day of the calendar.'
 
 	test.each([
 		{ path: `${line}.count`, value: '-1', says: number },

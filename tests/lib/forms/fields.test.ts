@@ -138,7 +138,7 @@ describe('a day', () => {
 	test.each(['2026-02-30', '20.11.2026', '2026-11-20 ', '2026-11', 'tomorrow', '', '2026-11-20T00:00'])(
 		'“%s” is refused',
 		(typed) => {
-			expect(said(dayField, typed)).toEqual({ says: 'Give a date of the calendar, such as 2026-11-20.' })
+			expect(said(dayField, typed)).toEqual({ says: 'Choose a day of the calendar.' })
 		},
 	)
 })

@@ -41,7 +41,7 @@ describe('a season planned', () => {
 		{
 			name: 'a day that is none',
 			more: { windowFrom: '2026-11-31' },
-			says: { windowFrom: 'Give a date of the calendar, such as 2026-11-20.' },
+			says: { windowFrom: 'Choose a day of the calendar.' },
 		},
 	])('refuses $name', ({ more, says }) => {
 		expect(errorsOf(read(planForm, { ...plan, ...more }))).toEqual(says)

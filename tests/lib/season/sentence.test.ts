@@ -7,11 +7,18 @@ import { day } from '@/lib/units/day'
 
 const money = moneyFormat('USD')
 
-const total = (state: StateTotal['state'], count: number, value: number, by: string | null = null): StateTotal => ({
+const total = (
+	state: StateTotal['state'],
+	count: number,
+	value: number,
+	by: string | null = null,
+	isLeast = false,
+): StateTotal => ({
 	state,
 	count,
 	valueCents: cents(value),
 	firstAnswerBy: by === null ? null : day(by),
+	isLeast,
 })
 
 const waiting = 'waiting for an answer'
@@ -35,6 +42,11 @@ describe('how a season stands', () => {
 				total('skipped', 1, 33_000),
 			],
 			says: 'Four of 14 still owe an answer, the first by Friday 9 October. Three wait for you. $4,798.00 is approved, $3,100.50 is out, before tax.',
+		},
+		{
+			name: 'palettes to choose from, of which the cheapest is counted',
+			totals: [total(waiting, 2, 310_050, '2026-10-09', true), total('approved', 1, 402_075)],
+			says: 'Two of three still owe an answer, the first by Friday 9 October. $4,020.75 is approved, at least $3,100.50 is out, before tax.',
 		},
 		{
 			name: 'one of twelve',

@@ -3,7 +3,8 @@ import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type Install, toInstall } from '@/db/proposals/to-install'
 import { daySpan } from '@/lib/format/day'
-import { quantity } from '@/lib/format/words'
+import { list, quantity } from '@/lib/format/words'
+import { samePots } from '@/lib/proposal/install-pots'
 
 export const metadata: Metadata = { title: 'To install' }
 
@@ -16,32 +17,41 @@ export default async function ToInstall() {
 		<StudioFrame {...frame} here="To install" isHelper={isHelper}>
 			<h1 className="text-4xl font-extrabold tracking-tight">To install</h1>
 			{installs.length === 0 && <p className="mt-4 text-lg">Nothing is approved and waiting to go in.</p>}
-			{installs.map((install) => (
-				<One key={install.proposal} install={install} />
+			{installs.map((install, index) => (
+				<One key={install.proposal} install={install} isOpen={index === 0} />
 			))}
 		</StudioFrame>
 	)
 }
 
-function One({ install: { client, window, palette, places, extras } }: { readonly install: Install }) {
+type Props = { readonly install: Install; readonly isOpen: boolean }
+
+function One({ install: { client, window, palette, places, extras }, isOpen }: Props) {
 	return (
-		<section className="mt-8 max-w-3xl border-t-2 border-ink pt-2" aria-label={client}>
-			<h2 className="text-2xl">{client}</h2>
-			<p className="text-soft">
-				{palette}, goes in {daySpan(window.from, window.to)}
-			</p>
+		<details className="mt-8 max-w-3xl border-t-2 border-ink pt-2" aria-label={client} open={isOpen}>
+			<summary className="min-h-11 cursor-pointer">
+				<h2 className="inline text-2xl">{client}</h2>
+				<span className="block text-soft">
+					{palette}, goes in {daySpan(window.from, window.to)}
+				</span>
+			</summary>
 			{places.map(({ name, address, access, pots }) => (
 				<div key={name} className="mt-3">
 					<p className="whitespace-pre-line">
 						<b>{name}</b>, {address}
 					</p>
 					{access !== '' && <p className="said mt-2 whitespace-pre-line">{access}</p>}
-					{pots.map((pot) => (
-						<details key={pot.name} className="border-b border-line py-1" open>
+					{samePots(pots).map(({ names, words, lines }) => (
+						<details key={names.join()} className="border-b border-line py-1" open>
 							<summary className="min-h-11 cursor-pointer py-2 text-lg font-semibold">
-								{pot.name} <span className="text-base font-normal text-soft">{pot.words}</span>
+								{names.length > 1 && `${names.length} × `}
+								{list(names)}{' '}
+								<span className="text-base font-normal text-soft">
+									{words}
+									{names.length > 1 && '; in each:'}
+								</span>
 							</summary>
-							<Lines lines={pot.lines} />
+							<Lines lines={lines} />
 						</details>
 					))}
 				</div>
@@ -52,7 +62,7 @@ function One({ install: { client, window, palette, places, extras } }: { readonl
 					<Lines lines={lines} />
 				</div>
 			))}
-		</section>
+		</details>
 	)
 }
 

@@ -51,7 +51,7 @@ const urn = part({ is: 'container', container: containerId(1) }, 'Left urn', {
 		{ what: 'base', minutes: 8, how: '8 min' },
 		{ what: 'birch', minutes: 6, how: '12 × 0.5 min' },
 	],
-	minutes: 14,
+	minutes: 14.358,
 	labourPriceCents: cents(1400),
 	labourCostCents: cents(925),
 	costCents: cents(8772),
@@ -71,7 +71,12 @@ const plain: Costing = {
 	shortfallCents: cents(3950),
 }
 const desk = (more: Partial<Costing> = {}) =>
-	deskOption({ key: 'a', quote: asked, costing: { ...plain, ...more } }, offer, 45, money)
+	deskOption(
+		{ key: 'a', quote: asked, costing: { ...plain, ...more } },
+		offer,
+		{ marginFloorPercent: 45, presentationStepCents: 500 },
+		money,
+	)
 
 describe('a palette on the desk', () => {
 	test('has the client’s own price beside its cost, margin and hours', () => {
@@ -104,7 +109,7 @@ describe('a palette on the desk', () => {
 				},
 				{ what: '14 person-minutes', how: 'base 8 min, birch 12 × 0.5 min', price: '$14.00', cost: '$9.25' },
 				{ what: 'discount of the agreement', how: '', price: '−$6.22', cost: '' },
-				{ what: 'up to the step', how: '', price: '$1.89', cost: '' },
+				{ what: 'rounded up to the next $5.00', how: '', price: '$1.89', cost: '' },
 			],
 		})
 	})
@@ -190,7 +195,7 @@ describe('what would mend a margin below the floor', () => {
 				for (const each of of.options) {
 					const costed = costingOf(each, inputs, by.rates, { money }, everything)
 					const priced = { key: each.key, quote: quote(each.prices, everything), costing: costed }
-					const [, mended] = deskOption(priced, of, marginFloorPercent, bare).mend
+					const [, mended] = deskOption(priced, of, { marginFloorPercent, presentationStepCents: 500 }, bare).mend
 					const [more, less] = (mended?.match(/\d+/g) ?? []).map(Number)
 					if (more === undefined || less === undefined) continue
 					seen += 1

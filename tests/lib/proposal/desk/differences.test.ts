@@ -28,8 +28,8 @@ describe('where two drafts differ', () => {
 			mine: { extras: [{ name: 'Wreath' }] },
 			theirs: { extras: [{ name: 'Wreath' }, { name: 'Garland', minutes: '9' }] },
 			is: [
-				{ at: 'Extra 2, name', mine: null, theirs: 'Garland' },
-				{ at: 'Extra 2, minutes', mine: null, theirs: '9' },
+				{ at: 'Extra “Garland”, name', mine: null, theirs: 'Garland' },
+				{ at: 'Extra “Garland”, minutes', mine: null, theirs: '9' },
 			],
 		},
 		{
@@ -43,6 +43,24 @@ describe('where two drafts differ', () => {
 		},
 	])('$name', ({ mine, theirs, is }) => {
 		expect(differences(mine, theirs)).toEqual(is)
+	})
+
+	test('by the names of palette, container and material; by number where two stand in the same place', () => {
+		const pots = (lines: Json) => [{ container: 'c1', lines }]
+		const mine = { options: [{ name: 'Copper', pots: pots([{ material: 'm1', count: '3' }, { material: 'm2' }]) }] }
+		const theirs = { options: [{ name: 'Copper', pots: pots([{ material: 'm1', count: '4' }, { material: 'm3' }]) }] }
+		const names = new Map([
+			['c1', 'Left urn'],
+			['m1', 'noble fir'],
+			['m2', 'boxwood'],
+			['m3', 'cedar'],
+		])
+		expect(differences(mine, theirs, names)).toEqual([
+			{ at: 'Palette “Copper”, Left urn, noble fir, count', mine: '3', theirs: '4' },
+			{ at: 'Palette “Copper”, Left urn, line 2, material', mine: 'boxwood', theirs: 'cedar' },
+		])
+		const renamed = { options: [{ ...mine.options[0], name: 'Kiln' }] }
+		expect(differences(mine, renamed, names)).toEqual([{ at: 'Palette 1, name', mine: 'Copper', theirs: 'Kiln' }])
 	})
 
 	test('of two whole drafts, in the order of the first', () => {

@@ -61,7 +61,7 @@ describe('what changed, field by field', () => {
 		{
 			name: 'the install',
 			more: { window: { from: day('2026-11-23'), to: day('2026-12-01') } },
-			is: [{ of: 'Goes in', was: '16–20 November', is: '23 November – 1 December' }],
+			is: [{ of: 'Goes in', was: '16–\u206020 November', is: '23 November – 1 December' }],
 		},
 		{
 			name: 'the day to answer by',

@@ -142,7 +142,7 @@ describe('the page says', () => {
 		expect(view()).toMatchObject({
 			answerBy: 'Fri 30 October',
 			answerByLong: 'Friday 30 October',
-			goesIn: '16–20 November',
+			goesIn: '16–\u206020 November',
 		})
 	})
 

@@ -25,7 +25,7 @@ describe('a receipt', () => {
 			['For', 'Ninefold Bakery, 1 Quay Lane, 2 Quay Lane'],
 			['Approved by', 'Ada Ninefold, 28 October 2026'],
 			['Palette', 'Copper and plum'],
-			['Goes in', '16–20 November'],
+			['Goes in', '16–\u206020 November'],
 		])
 	})
 

@@ -26,7 +26,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 	const ledger = await seasonPage(who, { season: id, page: number }, stamp())
 	if (ledger === undefined) hide(who)
 	const { season } = ledger
-	const money = moneyFormat(ledger.currency, { cents: false })
+	const money = moneyFormat(ledger.currency)
 	const others = (await listSeasons(who)).filter((each) => each.id !== id).slice(0, 5)
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>

@@ -15,7 +15,7 @@ type Props = {
 }
 
 export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
-	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency, { cents: false }))
+	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency))
 	const isDead = ['skipped', 'lapsed', 'withdrawn', 'cancelled'].includes(row.state)
 	return (
 		<tr>

@@ -14,7 +14,7 @@ const measures: readonly Entry[] = [
 	['bottomDepthCm', 'Front to back at the foot'],
 	['heightCm', 'Height'],
 	['wallCm', 'Thickness of the wall', 'Empty: usual for its material.'],
-	['headspaceCm', 'From soil to rim', 'Empty: the usual 5 cm.'],
+	['headspaceCm', 'From soil to rim', 'Empty: the usual 5 cm (2 in).'],
 	['soilDepthCm', 'True depth of soil', 'Where there is a false bottom.'],
 	['sillToGlassCm', 'From sill to glass', 'For window boxes.'],
 	['walkLeftCm', 'Width of the walk left', 'The local authority says how much has to stay clear.'],

@@ -1,16 +1,18 @@
 'use client'
 import type { DraftText } from '@/lib/forms/draft-form'
 import { differences } from '@/lib/proposal/desk/differences'
+import type { Names } from '@/lib/proposal/desk/places-in'
 
 type Props = {
 	readonly mine: DraftText
 	readonly theirs: DraftText
+	readonly names: Names
 	readonly onKeepMine: () => void
 	readonly onTakeTheirs: () => void
 }
 
 /** Saved in two windows: both texts, field by field, and the choice between them. Nothing is lost by looking. */
-export function BothTexts({ mine, theirs, onKeepMine, onTakeTheirs }: Props) {
+export function BothTexts({ mine, theirs, names, onKeepMine, onTakeTheirs }: Props) {
 	return (
 		<section className="said wrong my-5" role="alert">
 			<h2 className="text-lg">It was saved in another window meanwhile</h2>
@@ -23,7 +25,7 @@ export function BothTexts({ mine, theirs, onKeepMine, onTakeTheirs }: Props) {
 					</tr>
 				</thead>
 				<tbody>
-					{differences(mine, theirs).map(({ at, mine: here, theirs: there }) => (
+					{differences(mine, theirs, names).map(({ at, mine: here, theirs: there }) => (
 						<tr key={at}>
 							<th scope="row">{at}</th>
 							<td className="whitespace-pre-line wrap-anywhere">{here ?? '—'}</td>

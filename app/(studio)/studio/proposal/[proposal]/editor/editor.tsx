@@ -1,6 +1,8 @@
 'use client'
 import { useMemo } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
+import { named } from '@/lib/forms/named'
+import { type Field, fieldsOf, inWords } from '@/lib/proposal/desk/places-in'
 import { publishWords } from '@/lib/proposal/desk/publish-words'
 import { isDay } from '@/lib/units/day'
 import { BothTexts } from './both-texts'
@@ -8,7 +10,7 @@ import { Does } from './box'
 import { Containers } from './containers'
 import { Extras } from './extras'
 import { Head } from './head'
-import { freshKey, type Known, replaced, without } from './known'
+import { freshKey, type Known, namesOf, replaced, without } from './known'
 import { OptionFields } from './option'
 import { PricePanel } from './price-panel'
 import { SaveAndPublish } from './save-and-publish'
@@ -25,6 +27,9 @@ type Props = {
 
 const most = 4
 
+/** What is wrong, after where it stands. */
+const told = (at: Field | undefined, says: string) => named(at && inWords(at.named), says)
+
 /** The desk itself: what is typed stays here through every error until it is saved. */
 export function Editor({ proposal, version: first, draft: saved, known, mayPublish }: Props) {
 	const base = `/studio/proposal/${proposal}`
@@ -35,12 +40,17 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
 		[known.containers, draft.containers],
 	)
-	const named = new Map(options.map(({ key, name }) => [key, name]))
+	const names = useMemo(() => namesOf(known), [known])
+	const called = new Map(options.map(({ key, name }) => [key, name]))
 	const publishing = publishWords({
 		recipients: known.recipients,
 		answerBy: isDay(draft.answerBy) ? draft.answerBy : null,
-		options: priced.desk?.options.map((each) => ({ ...each, name: named.get(each.key) ?? '' })) ?? [],
+		options: priced.desk?.options.map((each) => ({ ...each, name: called.get(each.key) ?? '' })) ?? [],
 	})
+	const wrong = [
+		...Object.entries(priced.errors).map(([path, says]) => told(fieldsOf(draft, names).get(path), says)),
+		...(priced.desk?.problems ?? []).map(({ says }) => says),
+	]
 	const setOptions = (next: DraftText['options']) => change({ ...draft, options: next })
 	return (
 		<div className="mt-6 grid gap-x-10 gap-y-8 lg:grid-cols-[1fr_22rem]">
@@ -49,6 +59,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					<BothTexts
 						mine={draft}
 						theirs={saving.theirs}
+						names={names}
 						onKeepMine={() => void save(saving.version)}
 						onTakeTheirs={() => take(saving.theirs, saving.version)}
 					/>
@@ -107,8 +118,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 				<SaveAndPublish
 					proposal={proposal}
 					saving={saving}
-					problems={priced.desk?.problems ?? []}
-					errors={priced.errors}
+					wrong={wrong}
 					mayPublish={mayPublish}
 					isUnsaved={isUnsaved}
 					publishing={publishing}

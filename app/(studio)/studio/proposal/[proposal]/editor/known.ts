@@ -1,5 +1,6 @@
 import type { DraftText } from '@/lib/forms/draft-form'
 import type { FieldErrors } from '@/lib/forms/read'
+import type { Names } from '@/lib/proposal/desk/places-in'
 import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { Holding, Kind, Role, Unit } from '@/lib/recipe/material'
 
@@ -18,6 +19,10 @@ export type Known = {
 		readonly kind: Kind
 	}[]
 }
+
+/** What stands behind the ids of a draft. */
+export const namesOf = ({ containers, materials, places }: Known): Names =>
+	new Map([...containers, ...materials, ...places].map(({ id, name }) => [id, name]))
 
 export type Line = DraftText['extras'][number]['lines'][number]
 export type Option = DraftText['options'][number]

@@ -1,16 +1,14 @@
 'use client'
 import { useRef, useState } from 'react'
 import { v7 } from 'uuid'
-import type { FieldErrors } from '@/lib/forms/read'
-import type { Problem } from '@/lib/proposal/problem'
 import { publish } from '../actions'
 import type { Saving } from './use-saving'
 
 type Props = {
 	readonly proposal: string
 	readonly saving: Saving
-	readonly problems: readonly Problem[]
-	readonly errors: FieldErrors
+	/** What stops publishing, in sentences. */
+	readonly wrong: readonly string[]
 	readonly mayPublish: boolean
 	readonly isUnsaved: boolean
 	/** What publishing does, in words. */
@@ -31,11 +29,10 @@ const says: Record<Saving['is'], string> = {
 
 /** What stops publishing, and the two things to do with a draft. Publishing says first what it does, and saves. */
 export function SaveAndPublish(props: Props) {
-	const { proposal, saving, problems, errors, mayPublish, isUnsaved, publishing, onSave } = props
+	const { proposal, saving, wrong, mayPublish, isUnsaved, publishing, onSave } = props
 	const form = useRef<HTMLFormElement>(null)
 	const [isAsked, setIsAsked] = useState(false)
 	const [sending, setSending] = useState({ version: 0, once: '' })
-	const wrong = [...Object.values(errors), ...problems.map((problem) => problem.says)]
 	const publishAll = async () => {
 		setIsAsked(false)
 		const now = await onSave()
