@@ -1,28 +1,22 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { clients } from '@/demo/cast/clients'
 import { doors } from '@/demo/cast/people'
-import { missing, pathOf } from './ask/cells'
+import { idIn, missing, pathOf } from './ask/cells'
 import { crawl } from './ask/crawl'
 import { urlencoded } from './ask/forms'
 import { type Answer, type Sending, send } from './ask/send'
-import { type Row, rows } from './rows'
-import { type OpenSite, openSite } from './site/open'
-import { type ClientKey, columnOf, openSession, type PersonName, persons } from './site/people'
+import { open } from './site/here'
+import { type ClientKey, columnOf, contacts, openSession, type PersonName, persons } from './site/people'
 import { record, snapshot } from './site/snapshot'
 import { type Things, thingsOf } from './site/things'
+import { type Row, rows } from './table/rows'
 
-let open: OpenSite
 let bakery: Things
 let dental: Things
 
-beforeAll(async () => {
-	open = await openSite()
+beforeAll(() => {
 	bakery = thingsOf(open.site.folder, open.site.cast, 'bakery')
 	dental = thingsOf(open.site.folder, open.site.cast, 'dental')
-})
-
-afterAll(async () => {
-	await open.close()
 })
 
 const as = (person: PersonName) => (path: string, sending: Sending) => open.ask(person, path, sending)
@@ -30,13 +24,8 @@ const keys = Object.keys(clients).filter((key): key is ClientKey => key in clien
 const shown = rows.filter(({ method }) => method === 'GET')
 const starts = () => [
 	'/',
-	...shown.flatMap((row) => [bakery, dental].map((things) => pathOf(row, idIn(row.of, things), things))),
+	...shown.flatMap((row) => [bakery, dental].map((things) => pathOf(row, idIn(row.of, things) ?? '', things))),
 ]
-
-function idIn(of: (typeof rows)[number]['of'], things: Things): string {
-	const ids = { nothing: '', client: things.client, proposal: things.proposal, season: things.season }
-	return of === 'answered proposal' ? (things.answered ?? '') : ids[of]
-}
 
 describe('looking changes nothing', () => {
 	it('but that a contact who opened a proposal has seen it, once', async () => {
@@ -107,7 +96,7 @@ describe('what is not yours reads as what is not there', () => {
 	it.each(named)('$method $route', async (row) => {
 		for (const person of strangers) {
 			const foreign = columnOf(person, 'dental') === 'approver' ? bakery : dental
-			const id = idIn(row.of, foreign)
+			const id = idIn(row.of, foreign) ?? ''
 			for (const { query, sending } of waysOf(row)) {
 				const theirs = await open.ask(person, `${pathOf(row, id, foreign)}${query}`, sending)
 				const none = await open.ask(person, `${pathOf(row, missing.absent, foreign)}${query}`, sending)
@@ -137,12 +126,6 @@ describe('what is not yours reads as what is not there', () => {
 })
 
 describe('a contact comes across nobody else', () => {
-	const contacts = {
-		approver: 'bakeryApprover',
-		looker: 'bakeryViewer',
-		'other approver': 'dentalApprover',
-		'two doors': 'twoDoors',
-	} as const
 	const theirs = (person: keyof typeof contacts) =>
 		doors.filter(([, who]) => who === contacts[person]).map(([client]) => client)
 

@@ -1,6 +1,6 @@
 import { v7 } from 'uuid'
-import type { Row } from '../rows'
 import type { Things } from '../site/things'
+import type { Row } from '../table/rows'
 import { actionNamed } from './build'
 import { type Body, type Fields, json, urlencoded } from './forms'
 

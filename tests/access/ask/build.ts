@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { z } from 'zod'
 
-const built = join(import.meta.dirname, '..', '..', '..', '.next')
+/** The folder that the build was made into. */
+export const built = join(import.meta.dirname, '..', '..', '..', '.next')
 const readJson = (...path: string[]): unknown => JSON.parse(readFileSync(join(built, ...path), 'utf8'))
 
 export type BuiltRoute = { readonly route: string; readonly is: 'page' | 'handler' }
@@ -39,5 +40,3 @@ export function actionNamed(name: string): BuiltAction {
 	if (found === undefined) throw new Error(`The build has no action ${name}.`)
 	return found
 }
-
-export const actionId = (name: string): string => actionNamed(name).id

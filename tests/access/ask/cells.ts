@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
-import type { Row, Said, Thing } from '../rows'
 import { type ClientKey, columnOf, type PersonName, persons } from '../site/people'
 import { allNamed, type Things } from '../site/things'
+import type { Row, Said, Thing } from '../table/rows'
 
 export type ByClient = Readonly<Record<'bakery' | 'dental' | 'vet' | 'fieldstone', Things>>
 type Known = keyof ByClient
@@ -41,7 +41,8 @@ export const missing = {
 	long: 'a'.repeat(5000),
 } as const
 
-const idIn = (thing: Thing, things: Things): string | null =>
+/** The id of what a row is about; null where there is none. */
+export const idIn = (thing: Thing, things: Things): string | null =>
 	({
 		nothing: '',
 		client: things.client,

@@ -12,7 +12,8 @@ function linksIn({ headers, body }: Answer): string[] {
 	return [...plain.matchAll(attribute)].flatMap(([, path]) => (path === undefined ? [] : path.replaceAll('&amp;', '&')))
 }
 
-const asParts = (path: string) => `${path}${path.includes('?') ? '&' : '?'}_rsc`
+/** The address of a page's parts, as the framework's own links ask for them. */
+export const asParts = (path: string): string => `${path}${path.includes('?') ? '&' : '?'}_rsc`
 const isFile = (path: string) => path.startsWith('/_next/')
 
 /** An address without what it is about: the same page of another thing has the same shape. */

@@ -4,6 +4,13 @@ import type { Sending } from './send'
 export type Fields = readonly (readonly [name: string, value: string | Buffer])[]
 export type Body = Required<Pick<Sending, 'body'>> & { readonly headers: { readonly 'content-type': string } }
 
+/** The same form with other values in the fields that `others` name. */
+export const over = (fields: Fields, others: Fields): Fields =>
+	fields.map(([name, value]) => [name, others.find(([other]) => other === name)?.[1] ?? value])
+
+/** The same form with another value in one field, wherever that stands in it. */
+export const withField = (fields: Fields, name: string, value: string | Buffer): Fields => over(fields, [[name, value]])
+
 const edge = 'doorsill-test-7d1f0a52'
 
 /** multipart/form-data (RFC 7578); names as the URL standard escapes them. */

@@ -1,4 +1,4 @@
-import type { Said } from '../rows'
+import type { Said } from '../table/rows'
 import type { Answer } from './send'
 
 const plain: Readonly<Record<number, Said>> = {
@@ -18,6 +18,9 @@ function ofType(type: string): Said {
 	if (type.startsWith('text/html')) return 'page'
 	return type.startsWith('application/json') ? 'data' : 'file'
 }
+
+/** Where it leads on to; nothing where it does not. */
+export const placeOf = ({ headers }: Answer): string => String(headers.location ?? '')
 
 /** What the site said, by status, place and type; the status itself where it has no name here. */
 export function outcomeOf({ status, headers }: Answer): Said | `status ${number}` {

@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto'
-import { doors, type PersonKey, people } from '@/demo/cast/people'
+import { doors, type PersonKey } from '@/demo/cast/people'
 import type { Seeded } from '@/demo/seed'
 import type { Person } from '@/lib/access/viewer'
 import type { Sending } from '../ask/send'
@@ -25,7 +25,8 @@ export type PersonName = (typeof persons)[number]
 export type Column = Exclude<Person, 'token holder' | 'system'>
 export type ClientKey = keyof Seeded['clients']
 
-const contacts = {
+/** Who of the cast the contacts are. */
+export const contacts = {
 	approver: 'bakeryApprover',
 	looker: 'bakeryViewer',
 	'other approver': 'dentalApprover',
@@ -84,6 +85,3 @@ export function everybody(folder: string, cast: Seeded): Record<PersonName, Cred
 		ended: as('bakerySecondApprover'),
 	}
 }
-
-/** The names and addresses of the cast's contacts. */
-export const contactWords: readonly string[] = Object.values(people).flatMap(({ name, address }) => [name, address])

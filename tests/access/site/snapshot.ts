@@ -15,6 +15,9 @@ export function record<T>(folder: string, act: (db: Database.Database) => T): T 
 	}
 }
 
+export const count = (folder: string, table: string): number =>
+	record(folder, (db) => Number(db.prepare(`SELECT count(*) FROM ${table}`).pluck().get()))
+
 /** Number of rows and hash of all rows, table by table. The side file, which holds counters and activity, is not in it. */
 export function snapshot(folder: string): Record<string, string> {
 	return record(folder, (db) => {

@@ -1,5 +1,5 @@
 import type { Act } from '@/lib/access/table'
-import type { Column } from './site/people'
+import type { Column } from '../site/people'
 
 /**
  * What the site says: a page (200), data as JSON (200), a file (200), noted (204), on to sign-in or elsewhere (30x),

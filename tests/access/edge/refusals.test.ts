@@ -1,25 +1,16 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { z } from 'zod'
-import { formOf } from './ask/bodies'
-import { actionNamed } from './ask/build'
-import { called, urlencoded } from './ask/forms'
-import { freshSender, send } from './ask/send'
-import { type OpenSite, openSite } from './site/open'
-import type { PersonName } from './site/people'
-import { type Things, thingsOf } from './site/things'
+import { formOf } from '../ask/bodies'
+import { actionNamed } from '../ask/build'
+import { called, urlencoded } from '../ask/forms'
+import { freshSender, send } from '../ask/send'
+import { open } from '../site/here'
+import type { PersonName } from '../site/people'
+import { things } from './bakery'
 
 const line = z.looseObject({ act: z.string(), level: z.number(), time: z.string() })
-
-let open: OpenSite
-let things: Things
-
-beforeAll(async () => {
-	open = await openSite()
-	things = thingsOf(open.site.folder, open.site.cast, 'bakery')
-})
-afterAll(() => open.close())
 
 const lines = () =>
 	readFileSync(join(open.site.folder, 'site.log'), 'utf8')

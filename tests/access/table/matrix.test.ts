@@ -1,38 +1,33 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { verdict } from '@/lib/access/decide'
-import { bodyFor, formOf } from './ask/bodies'
-import { actionNamed, builtActions, builtRoutes } from './ask/build'
-import { type ByClient, type Cell, cellsOf } from './ask/cells'
-import { called, posted, urlencoded } from './ask/forms'
-import { outcomeOf, outcomeOfCall, outcomeOfParts } from './ask/outcome'
-import { type Answer, inParallel, type Sending } from './ask/send'
+import { bodyFor, formOf } from '../ask/bodies'
+import { actionNamed, builtActions, builtRoutes } from '../ask/build'
+import { type ByClient, type Cell, cellsOf } from '../ask/cells'
+import { asParts } from '../ask/crawl'
+import { called, posted, urlencoded } from '../ask/forms'
+import { outcomeOf, outcomeOfCall, outcomeOfParts } from '../ask/outcome'
+import { type Answer, inParallel, type Sending } from '../ask/send'
+import { tally } from '../ask/tally'
+import { open } from '../site/here'
+import { columnOf } from '../site/people'
+import { snapshot } from '../site/snapshot'
+import { draftOf, thingsOf } from '../site/things'
 import { actionRows, actionSays, columns, type Row, rows, type Said } from './rows'
-import { type OpenSite, openSite } from './site/open'
-import { columnOf } from './site/people'
-import { snapshot } from './site/snapshot'
-import { draftOf, thingsOf } from './site/things'
 
 const atOnce = 6
-let open: OpenSite
 let all: ByClient
 let draft: unknown
 let before: Record<string, string>
 let mails: number
-let cells = 0
+const tried = tally((cells) => `access matrix: ${cells} cells tried`)
 
-beforeAll(async () => {
-	open = await openSite()
+beforeAll(() => {
 	const { folder, cast } = open.site
 	const of = (key: keyof ByClient) => thingsOf(folder, cast, key)
 	all = { bakery: of('bakery'), dental: of('dental'), vet: of('vet'), fieldstone: of('fieldstone') }
 	draft = draftOf(folder, all.bakery.proposal)
 	before = snapshot(folder)
 	mails = open.postbox.letters.length
-})
-
-afterAll(async () => {
-	process.stdout.write(`access matrix: ${cells} cells tried\n`)
-	await open.close()
 })
 
 type Try = {
@@ -48,7 +43,7 @@ async function tryAll(tries: readonly Try[], read: (answer: Answer) => string = 
 	const wrong: string[] = []
 	await inParallel(tries, atOnce, async ({ cell, sending = {}, path = cell.path, expected, how = '' }) => {
 		const said = read(await open.ask(cell.person, path, sending))
-		cells += 1
+		tried()
 		if (said !== expected)
 			wrong.push(`${cell.person}, ${cell.which}, ${how} ${path.slice(0, 120)}: ${said} instead of ${expected}`)
 	})
@@ -149,9 +144,13 @@ describe('knows no other method', () => {
 describe('says the same of the parts of a page', () => {
 	const pages = shown.filter((row) => isPage(row) && !row.route.startsWith('/_'))
 	it.each(titled(pages))('$title', async ({ row }) => {
-		const asParts = ({ path }: Cell) => `${path}${path.includes('?') ? '&' : '?'}_rsc`
 		const sending = { headers: { rsc: '1' } }
-		const tries = cellsOf(row, all).map((cell) => ({ cell, expected: cell.expected, path: asParts(cell), sending }))
+		const tries = cellsOf(row, all).map((cell) => ({
+			cell,
+			expected: cell.expected,
+			path: asParts(cell.path),
+			sending,
+		}))
 		await tryAll(tries, outcomeOfParts)
 	})
 })

@@ -1,34 +1,25 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { bodyFor, formOf, pageWith } from './ask/bodies'
-import { actionNamed } from './ask/build'
-import { pathOf } from './ask/cells'
-import { called, type Fields, posted, urlencoded } from './ask/forms'
-import { outcomeOf, outcomeOfCall } from './ask/outcome'
-import { send } from './ask/send'
+import { describe, expect, it } from 'vitest'
+import { bodyFor, formOf, pageWith } from '../ask/bodies'
+import { actionNamed } from '../ask/build'
+import { pathOf } from '../ask/cells'
+import { called, type Fields, over, posted, urlencoded } from '../ask/forms'
+import { outcomeOf, outcomeOfCall } from '../ask/outcome'
+import { send } from '../ask/send'
+import { tally } from '../ask/tally'
+import { open } from '../site/here'
+import { contacts, openSession, type PersonName, persons } from '../site/people'
+import { mailIsOut, record, snapshot } from '../site/snapshot'
+import { draftOf, type Things, thingsOf } from '../site/things'
 import { actionRows, rows } from './rows'
-import { type OpenSite, openSite } from './site/open'
-import { openSession, type PersonName, persons } from './site/people'
-import { mailIsOut, record, snapshot } from './site/snapshot'
-import { draftOf, type Things, thingsOf } from './site/things'
 
 /** What the table of rights lets somebody change is changed, on a copy of the studio of its own: else the refusals would show nothing. */
-let open: OpenSite
-let cells = 0
-
-beforeAll(async () => {
-	open = await openSite()
-})
-
-afterAll(async () => {
-	process.stdout.write(`allowed writes: ${cells} tried\n`)
-	await open.close()
-})
+const tried = tally((cells) => `allowed writes: ${cells} tried`)
 
 async function changes(act: () => Promise<void>): Promise<string[]> {
 	await mailIsOut(open.site.folder)
 	const before = snapshot(open.site.folder)
 	await act()
-	cells += 1
+	tried()
 	const after = snapshot(open.site.folder)
 	return Object.keys(after).filter((table) => after[table] !== before[table])
 }
@@ -90,8 +81,6 @@ describe('the designer', () => {
 		hire: [['address', 'ysolt@sedgeandlantern.example']],
 		saveMaterial: [['name', 'Winterberry, short']],
 	}
-	const over = (fields: Fields, others: Fields): Fields =>
-		fields.map(([name, value]) => [name, others.find(([other]) => other === name)?.[1] ?? value])
 	const inOrder = [
 		'publish',
 		'remind',
@@ -153,14 +142,7 @@ describe('everybody', () => {
 		'other approver',
 		'two doors',
 	] as const satisfies readonly PersonName[]
-	const who = {
-		designer: 'designer',
-		helper: 'helper',
-		approver: 'bakeryApprover',
-		looker: 'bakeryViewer',
-		'other approver': 'dentalApprover',
-		'two doors': 'twoDoors',
-	} as const
+	const who = { designer: 'designer', helper: 'helper', ...contacts } as const
 	it.each(signedIn)('%s signs out of this one session', async (person) => {
 		const { folder, url, cast } = open.site
 		const of = cast.people[who[person]].id

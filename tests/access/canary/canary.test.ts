@@ -1,103 +1,21 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { canaryPrefix } from '@/demo/cast/canary'
 import { doors, type PersonKey, people } from '@/demo/cast/people'
-import { bodyFor, formOf, pageWith } from './ask/bodies'
-import { actionNamed } from './ask/build'
-import { crawl } from './ask/crawl'
-import { type Body, called, urlencoded } from './ask/forms'
-import { type Answer, type Sending, send } from './ask/send'
-import { type Secrets, secretsIn, secretsOf } from './look/costs'
-import { actionRows, type Row, rows } from './rows'
-import { type OpenSite, openSite } from './site/open'
-import { openSession } from './site/people'
-import { mailIsOut, record } from './site/snapshot'
-import { draftOf, thingsOf } from './site/things'
+import { bodyFor, formOf, pageWith } from '../ask/bodies'
+import { actionNamed } from '../ask/build'
+import { crawl } from '../ask/crawl'
+import { called, urlencoded } from '../ask/forms'
+import { secretsIn } from '../look/costs'
+import { open } from '../site/here'
+import { record } from '../site/snapshot'
+import { draftOf, thingsOf } from '../site/things'
+import { actionRows, rows } from '../table/rows'
+import { choicesOf, filled, pathsOf, shownToNobodyElse } from './addresses'
+import { as, post } from './as'
+import { isBuilt, isClean, secrets, whole } from './clean'
+import { theSeasonGoesOn } from './season'
 
-const built = join(import.meta.dirname, '..', '..', '.next')
-let open: OpenSite
-let secrets: Secrets
-let bytes = 0
-
-beforeAll(async () => {
-	open = await openSite()
-	secrets = secretsOf(open.site.folder)
-	await theSeasonGoesOn()
-}, 120_000)
-
-afterAll(async () => {
-	process.stdout.write(
-		`canary: ${secrets.cents.size} costs, ${secrets.margins.size} margins and every sentinel looked for in ${Math.round(bytes / 1e6)} MB\n`,
-	)
-	await open.close()
-})
-
-type Key = PersonKey | 'designer' | 'helper'
-const as = (key: Key) => {
-	const session = openSession(open.site.folder, open.site.cast.people[key].id)
-	return (path: string, sending: Sending = {}) => send(open.site.url, path, { session, ...sending })
-}
-const post = (body: Body | ReturnType<typeof called>): Sending => ({ method: 'POST', ...body })
-
-/** Publish, remind, approve, ask for a change, skip: one of each, so that every kind of mail goes out. */
-async function theSeasonGoesOn(): Promise<void> {
-	const { folder, cast } = open.site
-	const designer = as('designer')
-	const of = (key: 'bakery' | 'dental' | 'vet' | 'stucco' | 'clapboard') => thingsOf(folder, cast, key)
-	const act = async (name: string, things: ReturnType<typeof of>) => {
-		const said = await designer(pageWith(name, things), post(called(actionNamed(name).id, formOf(name, things))))
-		expect(said.headers['x-action-redirect']).toBeDefined()
-	}
-	for (const key of ['bakery', 'clapboard'] as const) await act('publish', of(key))
-	for (const key of ['bakery', 'dental', 'clapboard'] as const) await act('remind', of(key))
-	const answer = async (who: PersonKey, key: Parameters<typeof of>[0], kind: string) => {
-		const row = { route: `/proposal/[proposal]/answer/${kind}` }
-		const said = await as(who)(`/proposal/${of(key).proposal}/answer/${kind}`, post(bodyFor(row, of(key), null)))
-		expect(said.headers.location).toMatch(/\/done$/)
-	}
-	await answer('bakeryApprover', 'bakery', 'approve')
-	await answer('vetApprover', 'vet', 'change')
-	await answer('stuccoApprover', 'stucco', 'skip')
-	await mailIsOut(folder)
-}
-
-/** A file of the build holds nothing of the record: the same bytes lie in the folder that was built. */
-function isBuilt(path: string, answer: Answer): boolean {
-	const file = /^\/_next(\/static\/[^?]+)$/.exec(path)?.[1]
-	return file !== undefined && Buffer.from(answer.body).equals(Buffer.from(readFileSync(join(built, file), 'utf8')))
-}
-
-/** Nothing in it that only the studio may read; its bytes counted. */
-function isClean(what: string, text: string): void {
-	bytes += Buffer.byteLength(text)
-	const sentinels = text.match(/CANARY[-\w]*/gi) ?? []
-	expect([what, sentinels, secretsIn(text, secrets)]).toEqual([what, [], []])
-}
-
-const whole = ({ status, headers, body }: Answer) => `${status}\n${JSON.stringify(headers)}\n${body}`
-
-const pathsOf = (client: string, proposals: readonly string[]) => [
-	`/home/${client}`,
-	...proposals.flatMap((id) => ['', '/approve', '/change', '/skip', '/done'].map((page) => `/proposal/${id}${page}`)),
-]
-
-/** Every address of theirs with each palette picked, each extra added and each container left out. */
-function choicesOf(client: string): string[] {
-	const sql =
-		'SELECT p.id, s.body FROM proposal p JOIN revision r ON r.hash = p.revision_hash JOIN sealed_text s ON s.hash = r.offer_hash WHERE p.client_id = ?'
-	const found = record(open.site.folder, (db) => db.prepare<[string], { id: string; body: string }>(sql).all(client))
-	return found.flatMap(({ id, body }) => {
-		const { options, extras, containers } = JSON.parse(body)
-		const named = (name: string, of: readonly { key?: string; id?: string }[]) =>
-			of.map(({ key, id: own }) => `${name}=${key ?? own}`)
-		const [all, added, out] = [named('option', options), named('extra', extras), named('without', containers)]
-		return [...all, `${all[0]}&${added.join('&')}`, ...out.map((each) => `${all[0]}&${each}`)].flatMap((query) => [
-			`/proposal/${id}?${query}`,
-			`/proposal/${id}/approve?${query}`,
-		])
-	})
-}
+beforeAll(theSeasonGoesOn, 120_000)
 
 const contacts = Object.keys(people).filter((key): key is PersonKey => key in people)
 
@@ -175,13 +93,6 @@ describe('what only the studio may read', () => {
 			for (const part of [head, text, html, raw]) isClean(`mail to ${to.join()}: ${subject}`, part)
 	})
 })
-
-const filled = ({ route, path }: Row, id: string) => path ?? route.replace(/\[[^\]]+\]/, id)
-
-function shownToNobodyElse(): string[] {
-	const { proposal } = thingsOf(open.site.folder, open.site.cast, 'bakery')
-	return rows.filter(({ method }) => method === 'GET').map((row) => filled(row, proposal))
-}
 
 describe('the search finds', () => {
 	it('costs, margins and packs on the designer’s desk', async () => {

@@ -1,19 +1,9 @@
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { type PersonKey, people } from '@/demo/cast/people'
-import { urlencoded } from './ask/forms'
-import { type Answer, send } from './ask/send'
-import { apart, median } from './look/timing'
-import { type OpenSite, openSite } from './site/open'
-
-let open: OpenSite
-
-beforeAll(async () => {
-	open = await openSite()
-})
-
-afterAll(async () => {
-	await open.close()
-})
+import { urlencoded } from '../ask/forms'
+import { type Answer, send } from '../ask/send'
+import { apart, median } from '../look/timing'
+import { open } from '../site/here'
 
 /** What may differ between two answers of one kind: time, nonce, and what the cookies hold. */
 function plain({ status, headers, body }: Answer): string {

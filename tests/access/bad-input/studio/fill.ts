@@ -1,0 +1,28 @@
+import { formOf, pageWith } from '../../ask/bodies'
+import { actionNamed } from '../../ask/build'
+import { type Fields, posted } from '../../ask/forms'
+import type { Answer } from '../../ask/send'
+import { tally } from '../../ask/tally'
+import { open } from '../../site/here'
+import { type Things, thingsOf } from '../../site/things'
+
+const tried = tally((tries) => `bad input in the studio's forms: ${tries} tried`)
+
+export const things = (): Things => thingsOf(open.site.folder, open.site.cast, 'clapboard')
+
+/** Sends a form of the designer's, without scripts, with something about it changed. */
+export async function fill(form: string, change: (fields: Fields) => Fields): Promise<Answer> {
+	tried()
+	const own = things()
+	const sending = posted(actionNamed(form).id, change(formOf(form, own)))
+	return open.ask('designer', pageWith(form, own), { method: 'POST', ...sending })
+}
+
+/** What is withdrawn has to be out again before it can be withdrawn once more; who is in has to leave to be let in. */
+export const again = (form: string) => {
+	const before = new Map([
+		['steer', 'publish'],
+		['hire', 'endStaff'],
+	]).get(form)
+	return before === undefined ? undefined : fill(before, (fields) => fields)
+}

@@ -1,0 +1,128 @@
+import { type Hostile, type Kind, triedIn } from '../../look/hostile'
+
+type Form = {
+	readonly fields: Readonly<Record<string, Kind>>
+	readonly empty?: readonly string[]
+	/** Fields that a person does not see. */
+	readonly hidden: readonly string[]
+}
+
+const measures = [
+	'topCm',
+	'topDepthCm',
+	'bottomCm',
+	'bottomDepthCm',
+	'heightCm',
+	'wallCm',
+	'headspaceCm',
+	'soilDepthCm',
+] as const
+const numbersOf = (names: readonly string[]): Record<string, Kind> =>
+	Object.fromEntries(names.map((name) => [name, 'number']))
+
+/** Every field of every form of the studio, by what it is for. */
+export const forms: Readonly<Record<string, Form>> = {
+	plan: {
+		fields: { quarter: 'choice', year: 'number', answerBy: 'day', windowFrom: 'day', windowTo: 'day' },
+		hidden: [],
+	},
+	begin: { fields: { client: 'id', season: 'id' }, hidden: ['client', 'season'] },
+	remind: {
+		fields: { proposal: 'id', season: 'id', page: 'number', again: 'choice' },
+		hidden: ['proposal', 'season', 'page', 'again'],
+	},
+	publish: { fields: { proposal: 'id', version: 'number' }, hidden: ['proposal', 'version'] },
+	steer: { fields: { proposal: 'id', step: 'choice', reason: 'lines' }, hidden: ['proposal', 'step'] },
+	saveClient: {
+		fields: {
+			client: 'id',
+			kind: 'choice',
+			name: 'words',
+			netDays: 'choice',
+			exemptCertificate: 'words',
+			exemptExpires: 'day',
+			studioNote: 'lines',
+		},
+		hidden: ['client'],
+	},
+	invite: { fields: { client: 'id', name: 'words', address: 'address', may: 'choice' }, hidden: ['client'] },
+	endContact: { fields: { client: 'id', contact: 'id' }, hidden: ['client', 'contact'] },
+	savePlace: {
+		fields: {
+			client: 'id',
+			place: 'id',
+			name: 'words',
+			address: 'lines',
+			taxPercent: 'number',
+			driveMinutes: 'number',
+			zone: 'money',
+			wallKind: 'choice',
+			wallHex: 'hex',
+			doorHex: 'hex',
+			accessNote: 'lines',
+		},
+		empty: ['zone'],
+		hidden: ['client', 'place'],
+	},
+	addColour: {
+		fields: { client: 'id', place: 'id', hex: 'hex', name: 'words', side: 'choice' },
+		hidden: ['client', 'place'],
+	},
+	saveContainer: {
+		fields: {
+			...{ client: 'id', place: 'id', container: 'id', name: 'words', shape: 'choice' },
+			...numbersOf([...measures, 'vesselKg', 'sillToGlassCm', 'walkLeftCm']),
+			...{
+				wall: 'choice',
+				hasDrainHole: 'tick',
+				colour: 'hex',
+				owner: 'choice',
+				light: 'choice',
+				waterer: 'choice',
+				stands: 'choice',
+				limitedWeight: 'choice',
+			},
+		},
+		empty: [
+			'topDepthCm',
+			'bottomDepthCm',
+			'wallCm',
+			'headspaceCm',
+			'soilDepthCm',
+			'vesselKg',
+			'sillToGlassCm',
+			'walkLeftCm',
+		],
+		hidden: ['client', 'place', 'container'],
+	},
+	saveMaterial: {
+		fields: {
+			material: 'id',
+			name: 'words',
+			kind: 'choice',
+			piece: 'choice',
+			role: 'choice',
+			unit: 'choice',
+			piecesPerUnit: 'number',
+			hex: 'hex',
+			isPoisonousToPets: 'tick',
+			supplier: 'words',
+			size: 'number',
+			price: 'money',
+			freightPercent: 'number',
+		},
+		hidden: ['material'],
+	},
+	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
+	endStaff: { fields: { member: 'id' }, hidden: ['member'] },
+	saveSettings: { fields: { name: 'words', timeZone: 'choice', currency: 'choice', lengths: 'choice' }, hidden: [] },
+}
+
+/** Every field of them by itself. */
+export const cases = Object.entries(forms).flatMap(([form, { fields }]) =>
+	Object.entries(fields).map(([field, kind]) => ({ form, field, kind })),
+)
+
+/** What is tried in a field. */
+export const valuesFor = ({ form, field, kind }: (typeof cases)[number]): readonly Hostile[] =>
+	triedIn(kind, forms[form]?.empty?.includes(field))

@@ -1,0 +1,15 @@
+import { beforeAll } from 'vitest'
+import { open } from '../site/here'
+import { snapshot } from '../site/snapshot'
+import { draftOf, type Things, thingsOf } from '../site/things'
+
+/** What the bakery has; its draft; and the record before anybody asked. */
+export let things: Things
+export let draft: unknown
+export let before: Record<string, string>
+
+beforeAll(() => {
+	things = thingsOf(open.site.folder, open.site.cast, 'bakery')
+	draft = draftOf(open.site.folder, things.proposal)
+	before = snapshot(open.site.folder)
+})
