@@ -21,10 +21,14 @@ export const lights = ['sun', 'part', 'shade'] as const
 export const stands = ['all round', 'against a wall', 'in a corner'] as const
 export const limits = ['none', 'deck', 'balcony', 'roof', 'bracket', 'railing'] as const
 export const waterers = ['client', 'studio', 'nobody'] as const
+export type Light = (typeof lights)[number]
+export type Stand = (typeof stands)[number]
+export type Limit = (typeof limits)[number]
 
 /**
  * Outer measures in cm. `topCm` is across, or along the front of a box; `topDepthCm` front to back, null for what is
- * round. `soilDepthCm` is the true depth above a false bottom, null when the soil reaches the floor.
+ * round. `soilDepthCm` is the true depth above a false bottom, null when the soil reaches the floor. An urn is measured
+ * whole: its height from the ground to the rim, its bottom across the foot.
  */
 export type Vessel = {
 	readonly shape: Shape
@@ -41,3 +45,16 @@ export type Vessel = {
 const roundShapes: ReadonlySet<Shape> = new Set(['round', 'bowl', 'urn'])
 
 export const isRound = (shape: Shape): boolean => roundShapes.has(shape)
+
+/** Where a container stands, and what that does to it. `sillToGlassCm` bounds what grows in a box under a window. */
+export type Stance = {
+	readonly stands: Stand
+	readonly light: Light
+	readonly isWindy: boolean
+	readonly isUnderEave: boolean
+	readonly hasRoadSalt: boolean
+	readonly sillToGlassCm: number | null
+	readonly limitedWeight: Limit
+	/** Weight of the empty vessel; null where nobody has weighed it. */
+	readonly vesselKg: number | null
+}

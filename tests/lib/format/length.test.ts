@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { length } from '@/lib/format/length'
+import { fromCm, length, toCm } from '@/lib/format/length'
 
 describe('a length as the studio measures it', () => {
 	test.each([
@@ -20,6 +20,26 @@ describe('a length as the studio measures it', () => {
 			fc.property(fc.integer({ min: 0, max: 4000 }), (tenths) => {
 				expect(length((tenths * 254) / 1000, 'in')).toBe(`${tenths / 10} in`)
 			}),
+		)
+	})
+})
+
+describe('what was measured', () => {
+	test.each([
+		{ name: 'the reference pot', measured: 18, unit: 'in', cm: 45.72 },
+		{ name: 'a box of seven and five eighths', measured: 7.625, unit: 'in', cm: 19.3675 },
+		{ name: 'a pot in the metric shop', measured: 46.5, unit: 'cm', cm: 46.5 },
+	] as const)('$name: $measured $unit are $cm cm', ({ measured, unit, cm }) => {
+		expect(toCm(measured, unit)).toBe(cm)
+		expect(fromCm(cm, unit)).toBe(measured)
+	})
+
+	test('comes back as it was typed, to four decimals', () => {
+		fc.assert(
+			fc.property(fc.integer({ min: 0, max: 4_000_000 }), fc.constantFrom('in' as const, 'cm' as const), (n, unit) => {
+				expect(fromCm(toCm(n / 10_000, unit), unit)).toBe(n / 10_000)
+			}),
+			{ numRuns: 2000 },
 		)
 	})
 })
