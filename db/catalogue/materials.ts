@@ -3,12 +3,13 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { MaterialId } from '@/lib/units/id'
 import { read, type Tx, write } from '../open'
 import { append } from '../record/append'
-import { material, pack, stock, supplier } from '../schema'
+import { material, pack, stock, supplier, trait } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 
 export type MaterialRow = {
 	readonly material: typeof material.$inferSelect
+	readonly trait: TraitFields | null
 	readonly pack: typeof pack.$inferSelect | null
 	readonly supplier: string | null
 	readonly inStock: number
@@ -19,8 +20,9 @@ export async function listMaterials(viewer: Viewer): Promise<MaterialRow[]> {
 	if (denied(viewer, 'see the catalogue', null) !== null) return []
 	return read((db) =>
 		db
-			.select({ material, pack, supplier: supplier.name, quantity: stock.quantity })
+			.select({ material, trait, pack, supplier: supplier.name, quantity: stock.quantity })
 			.from(material)
+			.leftJoin(trait, eq(trait.materialId, material.id))
 			.leftJoin(pack, and(eq(pack.materialId, material.id), isNull(pack.retiredAt)))
 			.leftJoin(supplier, eq(supplier.id, pack.supplierId))
 			.leftJoin(stock, and(eq(stock.materialId, material.id), isNull(stock.clientId)))
@@ -31,7 +33,9 @@ export async function listMaterials(viewer: Viewer): Promise<MaterialRow[]> {
 	)
 }
 
-export type MaterialFields = Omit<typeof material.$inferInsert, 'id' | 'retiredAt'>
+export type MaterialFields = Omit<typeof material.$inferInsert, 'id' | 'retiredAt'> & TraitFields
+/** How a piece looks, and what it needs and does outside. */
+export type TraitFields = Omit<typeof trait.$inferSelect, 'materialId'>
 export type PackFields = {
 	readonly supplier: string
 	readonly size: number
@@ -49,6 +53,17 @@ function supplierNamed(tx: Tx, name: string, stamp: Stamp) {
 	const id = stamp.id<'supplier'>()
 	tx.insert(supplier).values({ id, name, leadDays: 7, note: '' }).run()
 	return id
+}
+
+function keepTraits(tx: Tx, materialId: MaterialId, fields: MaterialFields): void {
+	const { form, secondHex, lengthCm, acrossCm, hadFrom, hadTo, lastsFrom, lastsTo } = fields
+	const { zone, needs, spacingCm, rootBallLitres, kgEach, watts, mostEndToEnd, regulated } = fields
+	const seen = { form, secondHex, lengthCm, acrossCm, hadFrom, hadTo, lastsFrom, lastsTo }
+	const row = { ...seen, zone, needs, spacingCm, rootBallLitres, kgEach, watts, mostEndToEnd, regulated }
+	tx.insert(trait)
+		.values({ materialId, ...row })
+		.onConflictDoUpdate({ target: trait.materialId, set: row })
+		.run()
 }
 
 /** The pack that is bought from now on; the one before is put aside. */
@@ -82,6 +97,7 @@ export async function saveMaterial(
 				.values({ id, ...fields })
 				.run()
 		else if (tx.update(material).set(fields).where(eq(material.id, of)).run().changes === 0) return hidden
+		keepTraits(tx, id, fields)
 		keepPack(tx, id, sold, stamp)
 		const act = of === null ? 'material added' : 'material changed'
 		append(tx, stamp, viewer, { act, object: `material ${id}`, client: null })

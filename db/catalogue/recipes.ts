@@ -1,8 +1,8 @@
 import { and, eq, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { Holding, Role } from '@/lib/recipe/material'
+import type { Grows, RecipeLine } from '@/lib/recipe/recipe'
 import type { Quarter } from '@/lib/season/season'
-import type { Id, MaterialId } from '@/lib/units/id'
+import type { Id } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { append } from '../record/append'
 import { recipe, recipeLine } from '../schema'
@@ -13,24 +13,24 @@ export type RecipeFields = {
 	readonly name: string
 	readonly quarter: Quarter
 	readonly note: string
-	/** Counts for the reference container, in units of the material. */
-	readonly lines: readonly {
-		readonly material: MaterialId
-		readonly role: Role
-		readonly holding: Holding
-		readonly count: number
-	}[]
+	readonly lines: readonly RecipeLine[]
 }
 export type SavedRecipe =
 	| { readonly ok: true; readonly id: Id<'recipe'> }
 	| { readonly ok: false; readonly why: 'name taken' }
 	| Denied
 
+const columnsOf = (grows: Grows) => ({
+	way: grows.way,
+	count: grows.way === 'spacing' ? grows.share : grows.count,
+	holdsId: grows.way === 'held' ? grows.holds : null,
+})
+
 function keepLines(tx: Tx, recipeId: Id<'recipe'>, lines: RecipeFields['lines'], stamp: Stamp): void {
 	tx.delete(recipeLine).where(eq(recipeLine.recipeId, recipeId)).run()
-	for (const [position, { material: materialId, ...line }] of lines.entries())
+	for (const [position, { material: materialId, role, holding, grows }] of lines.entries())
 		tx.insert(recipeLine)
-			.values({ id: stamp.id<'recipe line'>(), recipeId, position, materialId, ...line })
+			.values({ id: stamp.id<'recipe line'>(), recipeId, position, materialId, role, holding, ...columnsOf(grows) })
 			.run()
 }
 

@@ -1,7 +1,7 @@
-import { and, count, eq } from 'drizzle-orm'
+import { and, count, eq, inArray, max } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Hex } from '@/lib/units/hex'
-import type { ClientId, PlaceId } from '@/lib/units/id'
+import type { ClientId, Id, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
 import { append } from '../record/append'
 import { place, siteColour } from '../schema'
@@ -39,11 +39,11 @@ export async function savePlace(
 
 export type ColourFields = { readonly name: string; readonly hex: Hex; readonly side: 'inside' | 'outside' }
 
-/** A colour of the building, seen by eye. */
-export async function addSiteColour(
+/** Colours of the building, seen by eye or in a photo. */
+export async function addSiteColours(
 	viewer: Viewer,
 	of: { client: ClientId; place: PlaceId },
-	fields: ColourFields,
+	colours: readonly ColourFields[],
 	stamp: Stamp,
 ): Promise<{ readonly ok: true } | Denied> {
 	const no = denied(viewer, 'change clients', of.client)
@@ -51,11 +51,40 @@ export async function addSiteColour(
 	return write((tx) => {
 		const mine = and(eq(place.id, of.place), eq(place.clientId, of.client))
 		if (!isWithUs(tx, of.client) || tx.select().from(place).where(mine).all().length === 0) return hidden
-		const [there] = tx.select({ n: count() }).from(siteColour).where(eq(siteColour.placeId, of.place)).all()
-		tx.insert(siteColour)
-			.values({ id: stamp.id<'site colour'>(), placeId: of.place, position: there?.n ?? 0, ...fields })
-			.run()
+		const [there] = tx
+			.select({ last: max(siteColour.position) })
+			.from(siteColour)
+			.where(eq(siteColour.placeId, of.place))
+			.all()
+		const first = (there?.last ?? -1) + 1
+		for (const [index, fields] of colours.entries())
+			tx.insert(siteColour)
+				.values({ id: stamp.id<'site colour'>(), placeId: of.place, position: first + index, ...fields })
+				.run()
 		append(tx, stamp, viewer, { act: 'place changed', object: `place ${of.place}`, client: of.client })
+		return { ok: true as const }
+	})
+}
+
+/** A colour that is not the building's after all. */
+export async function dropSiteColour(
+	viewer: Viewer,
+	of: { client: ClientId; colour: Id<'site colour'> },
+	stamp: Stamp,
+): Promise<{ readonly ok: true } | Denied> {
+	const no = denied(viewer, 'change clients', of.client)
+	if (no !== null) return no
+	return write((tx) => {
+		if (!isWithUs(tx, of.client)) return hidden
+		const places = tx.select({ id: place.id }).from(place).where(eq(place.clientId, of.client))
+		const gone = tx
+			.delete(siteColour)
+			.where(and(eq(siteColour.id, of.colour), inArray(siteColour.placeId, places)))
+			.returning({ place: siteColour.placeId })
+			.all()
+		const [found] = gone
+		if (found === undefined) return hidden
+		append(tx, stamp, viewer, { act: 'place changed', object: `place ${found.place}`, client: of.client })
 		return { ok: true as const }
 	})
 }

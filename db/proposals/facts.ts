@@ -1,21 +1,11 @@
-import { and, asc, eq, isNull, notInArray, sql } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull, notInArray, sql } from 'drizzle-orm'
+import type { SiteColour } from '@/lib/colour/palette/palette'
 import type { Card, Customer, Facts, Material, Site } from '@/lib/proposal/facts'
-import type { Hazard } from '@/lib/recipe/material'
 import { cents } from '@/lib/units/cents'
 import type { ClientId, MaterialId, PersonId, ProposalId, SeasonId } from '@/lib/units/id'
+import { designMaterials } from '../catalogue/design-materials'
 import type { Reading } from '../open'
-import {
-	type client,
-	contact,
-	container,
-	draftMaterial,
-	material,
-	pack,
-	person,
-	place,
-	proposal,
-	stock,
-} from '../schema'
+import { type client, contact, container, draftMaterial, pack, person, place, proposal, siteColour } from '../schema'
 import { latestRates } from '../studio/rates'
 import type { Found } from './find'
 
@@ -28,16 +18,19 @@ function sitesOf(db: Reading, of: ClientId): Site[] {
 		.where(eq(place.clientId, of))
 		.orderBy(asc(place.position))
 		.all()
-		.map(({ id, name, address, wallKind, wallHex, doorHex, taxMilliPercent, driveMinutes, zoneCents }) => ({
-			id,
-			name,
-			address,
-			wall: { kind: wallKind, hex: wallHex },
-			door: doorHex,
-			taxMilliPercent,
-			driveMinutes,
-			zoneCents: centsOrNull(zoneCents),
-		}))
+		.map(
+			({ id, name, address, wallKind, wallHex, doorHex, hardinessZone, taxMilliPercent, driveMinutes, zoneCents }) => ({
+				id,
+				name,
+				address,
+				wall: { kind: wallKind, hex: wallHex },
+				door: doorHex,
+				zone: hardinessZone,
+				taxMilliPercent,
+				driveMinutes,
+				zoneCents: centsOrNull(zoneCents),
+			}),
+		)
 }
 
 function cardsOf(db: Reading, of: ClientId): Card[] {
@@ -68,16 +61,6 @@ function usedElsewhere(db: Reading, of: ProposalId, season: SeasonId): Set<Mater
 	return new Set(rows.map(({ id }) => id))
 }
 
-type Hazardous = Pick<typeof material.$inferSelect, 'isPoisonousToPeople' | 'isPoisonousToPets' | 'hasSmallParts'>
-
-function hazardsOf({ isPoisonousToPeople, isPoisonousToPets, hasSmallParts }: Hazardous): Hazard[] {
-	const found: Hazard[] = []
-	if (isPoisonousToPeople) found.push('poisonous to people')
-	if (isPoisonousToPets) found.push('poisonous to pets')
-	if (hasSmallParts) found.push('small parts')
-	return found
-}
-
 /**
  * Every material with its cheapest pack per unit, freight included, how often the studio's own has stood outside, and
  * whether anybody else takes it.
@@ -91,27 +74,14 @@ function materialsFor(db: Reading, of: ProposalId, seasonId: SeasonId): Facts['m
 		.orderBy(sql`${pack.priceCents} * (100 + ${pack.freightPercent}) / ${pack.size} DESC`, asc(pack.id))
 		.all()
 	const best = new Map(packs.map((each) => [each.materialId, each]))
-	const held = db.select().from(stock).where(isNull(stock.clientId)).all()
-	const uses = new Map(held.map(({ materialId, usesBefore }) => [materialId, usesBefore]))
 	return new Map(
-		db
-			.select()
-			.from(material)
-			.all()
-			.map((row): [MaterialId, Material] => {
-				const { id, name, kind, piece, unit, piecesPerUnit, hex } = row
-				const sold = best.get(id)
-				const found = sold
-					? { size: sold.size, cents: cents(sold.priceCents), freightPercent: sold.freightPercent }
-					: null
-				const more = {
-					hazards: hazardsOf(row),
-					pack: found,
-					usesBefore: uses.get(id) ?? 0,
-					onlyHere: !elsewhere.has(id),
-				}
-				return [id, { id, name, kind, piece, unit, piecesPerUnit, hex, ...more }]
-			}),
+		designMaterials(db).map(({ usesBefore, ...each }): [MaterialId, Material] => {
+			const sold = best.get(each.id)
+			const found = sold
+				? { size: sold.size, cents: cents(sold.priceCents), freightPercent: sold.freightPercent }
+				: null
+			return [each.id, { ...each, pack: found, usesBefore, onlyHere: !elsewhere.has(each.id) }]
+		}),
 	)
 }
 
@@ -126,6 +96,19 @@ function customer({ name, kind, netDays, exemptCertificate, exemptExpires }: typ
 function hasApprover(db: Reading, of: ClientId): boolean {
 	const who = and(eq(contact.clientId, of), eq(contact.may, 'approve'), isNull(contact.endedAt))
 	return db.select({ id: contact.id }).from(contact).where(who).limit(1).all().length > 0
+}
+
+/** The colours that the designer saw at the client's places, in the order of the places. */
+export function siteColoursOf(db: Reading, { sites }: Pick<Facts, 'sites'>): SiteColour[] {
+	const { name, hex, side, position, placeId } = siteColour
+	const of = sites.map(({ id }) => id)
+	const rows = db
+		.select({ name, hex, side, placeId })
+		.from(siteColour)
+		.where(inArray(placeId, of))
+		.orderBy(asc(position))
+		.all()
+	return of.flatMap((place) => rows.filter((row) => row.placeId === place).map(({ placeId: _, ...colour }) => colour))
 }
 
 /** What a draft is priced and shown with, as the record stands now. */

@@ -1,6 +1,9 @@
 import { sql } from 'drizzle-orm'
 import { check, index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core'
+import { type Form, forms } from '@/lib/recipe/look'
 import * as material_ from '@/lib/recipe/material'
+import { type Grows, ways } from '@/lib/recipe/recipe'
+import { type LightNeed, lightNeeds } from '@/lib/recipe/traits'
 import { type Quarter, quarters } from '@/lib/season/season'
 import { client } from './clients'
 import { between, hexColumn, idColumn, momentColumn, oneOf } from './columns'
@@ -38,6 +41,50 @@ export const material = sqliteTable(
 		oneOf('material_role', table.role, material_.roles),
 		oneOf('material_unit', table.unit, material_.units),
 		between('material_pieces', table.piecesPerUnit, 0.001, 10_000),
+	],
+)
+
+/** How a piece of a material looks, and what it needs and does outside; a material without it is drawn by its role. */
+export const trait = sqliteTable(
+	'trait',
+	{
+		materialId: idColumn<'material'>('material_id')
+			.primaryKey()
+			.references(() => material.id),
+		form: text('form').$type<Form>().notNull(),
+		secondHex: hexColumn('second_hex'),
+		lengthCm: real('length_cm'),
+		acrossCm: real('across_cm'),
+		/** Months from which and to which, January 1: over the turn of the year where the first is the later. */
+		hadFrom: integer('had_from').notNull(),
+		hadTo: integer('had_to').notNull(),
+		lastsFrom: integer('lasts_from').notNull(),
+		lastsTo: integer('lasts_to').notNull(),
+		/** USDA hardiness zone, 5b being 5.5. */
+		zone: real('zone'),
+		needs: text('needs').$type<LightNeed>().notNull(),
+		spacingCm: real('spacing_cm'),
+		rootBallLitres: real('root_ball_litres'),
+		kgEach: real('kg_each'),
+		watts: real('watts'),
+		mostEndToEnd: integer('most_end_to_end'),
+		regulated: text('regulated').notNull(),
+	},
+	(table) => [
+		oneOf('trait_form', table.form, forms),
+		oneOf('trait_needs', table.needs, lightNeeds),
+		between('trait_length', table.lengthCm, 0.1, 1000),
+		between('trait_across', table.acrossCm, 0.1, 1000),
+		between('trait_had_from', table.hadFrom, 1, 12),
+		between('trait_had_to', table.hadTo, 1, 12),
+		between('trait_lasts_from', table.lastsFrom, 1, 12),
+		between('trait_lasts_to', table.lastsTo, 1, 12),
+		between('trait_zone', table.zone, 1, 13.5),
+		between('trait_spacing', table.spacingCm, 1, 500),
+		between('trait_root_ball', table.rootBallLitres, 0.01, 500),
+		between('trait_weight', table.kgEach, 0, 500),
+		between('trait_watts', table.watts, 0, 5000),
+		between('trait_end_to_end', table.mostEndToEnd, 1, 200),
 	],
 )
 
@@ -110,12 +157,16 @@ export const recipeLine = sqliteTable(
 			.references(() => material.id),
 		role: text('role').$type<material_.Role>().notNull(),
 		holding: text('holding').$type<material_.Holding>().notNull(),
+		way: text('way').$type<Grows['way']>().notNull(),
+		/** Of the reference container; of a live plant the share of the opening, 0 to 1. */
 		count: real('count').notNull(),
+		holdsId: idColumn<'material'>('holds_id').references(() => material.id),
 	},
 	(table) => [
 		uniqueIndex('recipe_line_position').on(table.recipeId, table.position),
 		oneOf('recipe_line_role', table.role, material_.roles),
 		oneOf('recipe_line_holding', table.holding, material_.holdings),
+		oneOf('recipe_line_way', table.way, ways),
 		between('recipe_line_count', table.count, 0.001, 9999),
 	],
 )

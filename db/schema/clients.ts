@@ -2,8 +2,8 @@ import { sql } from 'drizzle-orm'
 import { check, index, integer, real, sqliteTable, text, unique } from 'drizzle-orm/sqlite-core'
 import type { May } from '@/lib/access/viewer'
 import * as card from '@/lib/container/card'
-import type { WallKind } from '@/lib/proposal/facts'
-import { wallKinds } from '@/lib/proposal/offer/offer'
+import type { WallKind } from '@/lib/container/site'
+import { wallKinds } from '@/lib/container/site'
 import { between, dayColumn, hexColumn, idColumn, momentColumn, oneOf } from './columns'
 import { person } from './people'
 
@@ -64,6 +64,8 @@ export const place = sqliteTable(
 		wallKind: text('wall_kind').$type<WallKind>().notNull(),
 		wallHex: hexColumn('wall_hex').notNull(),
 		doorHex: hexColumn('door_hex'),
+		/** USDA hardiness zone of the place, 5b being 5.5; null where nobody has looked it up. */
+		hardinessZone: real('hardiness_zone'),
 		accessNote: text('access_note').notNull(),
 		position: integer('position').notNull(),
 	},
@@ -73,6 +75,7 @@ export const place = sqliteTable(
 		between('place_tax', table.taxMilliPercent, 0, 30_000),
 		between('place_drive', table.driveMinutes, 0, 600),
 		check('place_zone', sql`${table.zoneCents} >= 0`),
+		between('place_hardiness', table.hardinessZone, 1, 13.5),
 	],
 )
 

@@ -24,6 +24,8 @@ export type SeasonRow = {
 	readonly place: string
 	readonly containers: number
 	readonly wall: string | null
+	/** Hash of the revision that stands; null while nothing was published. */
+	readonly revision: string | null
 	readonly palette: string
 	readonly paletteCount: number
 	readonly paletteHexes: string
@@ -107,7 +109,7 @@ type Shows = Pick<SeasonRow, 'name' | 'kind' | 'state' | 'containers' | 'wall'> 
 
 /** A row of the database as the ledger shows it. */
 function rowOf({ row, words, ...shown }: Shows): SeasonRow {
-	const { id, clientId, palette, paletteCount, paletteHexes } = row
+	const { id, clientId, palette, paletteCount, paletteHexes, revisionHash: revision } = row
 	const { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy } = row
 	const note = words === null ? '' : (answerWords.safeParse(JSON.parse(words)).data?.notes[0]?.words ?? '')
 	const value = {
@@ -116,7 +118,7 @@ function rowOf({ row, words, ...shown }: Shows): SeasonRow {
 	}
 	const dates = { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy }
 	const named = { ...shown, place: shown.place ?? '', group: groupOf(shown.state), note }
-	return { id, client: clientId, palette, paletteCount, paletteHexes, ...named, ...dates, ...value }
+	return { id, client: clientId, revision, palette, paletteCount, paletteHexes, ...named, ...dates, ...value }
 }
 
 function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[] {

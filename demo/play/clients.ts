@@ -1,7 +1,7 @@
 import { saveClient } from '@/db/clients/save-client'
 import { inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
-import { addSiteColour, savePlace } from '@/db/clients/save-place'
+import { addSiteColours, savePlace } from '@/db/clients/save-place'
 import type { Stamp } from '@/db/stamp'
 import type { Viewer } from '@/lib/access/viewer'
 import { addDays } from '@/lib/units/day'
@@ -44,6 +44,9 @@ async function keepContainers(at: PlaceKey, { stage, designer, stamp }: By): Pro
 	}
 }
 
+/** A harbour keeps its frosts mild: 6b. */
+const harbourZone = 6.5
+
 async function keepPlace(key: PlaceKey, of: CastPlace, by: By): Promise<void> {
 	const { stage, designer, stamp } = by
 	const client = stage.clients.of(of.client)
@@ -56,12 +59,13 @@ async function keepPlace(key: PlaceKey, of: CastPlace, by: By): Promise<void> {
 		wallKind: of.wall[0],
 		wallHex: hex(of.wall[1]),
 		doorHex: of.door === null ? null : hex(of.door),
+		hardinessZone: harbourZone,
 		accessNote: of.access,
 	}
 	const { id } = must(key, await savePlace(designer, { client, place: null }, fields, stamp))
 	stage.places.put(key, id)
 	for (const [name, colour, side] of of.colours)
-		must(name, await addSiteColour(designer, { client, place: id }, { name, hex: hex(colour), side }, stamp))
+		must(name, await addSiteColours(designer, { client, place: id }, [{ name, hex: hex(colour), side }], stamp))
 	await keepContainers(key, by)
 }
 

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import * as card from '../container/card'
-import { cmPerInch, type LengthUnit } from '../format/length'
-import { wallKinds } from '../proposal/offer/offer'
+import { wallKinds } from '../container/site'
+import type { LengthUnit } from '../format/length'
 import {
 	addressField,
 	amountField,
@@ -14,6 +14,8 @@ import {
 	text,
 	tick,
 } from './fields'
+import { lengthField, toHundredths } from './length-field'
+import { zoneField } from './zone-field'
 
 const newOr = <Of extends string>() => emptyOr(idField<Of>())
 
@@ -61,6 +63,7 @@ export const placeForm = z.strictObject({
 	wallKind: z.enum(wallKinds, 'Choose how the wall is made.'),
 	wallHex: hexField,
 	doorHex: emptyOr(hexField),
+	hardinessZone: zoneField,
 	accessNote: text(1000, { lines: true }),
 })
 
@@ -72,20 +75,6 @@ export const colourForm = z.strictObject({
 	hex: hexField,
 	side: z.enum(['inside', 'outside']),
 })
-
-/** Hundredths of a millimetre, so that inches that fill a pot to its rim are not a float's breath short of it. */
-const toHundredths = (cm: number) => Math.round(cm * 1000)
-
-/** A length as it was typed, in the studio's units; in cm to the hundredth of a millimetre. */
-function lengthField(min: number, max: number, unit: LengthUnit) {
-	const factor = unit === 'in' ? cmPerInch : 1
-	return decimalField(0, 10_000)
-		.transform((value) => toHundredths(value * factor) / 1000)
-		.refine(
-			(cm) => cm >= min && cm <= max,
-			`Give a measure from ${Math.ceil(min / factor)} to ${Math.floor(max / factor)} ${unit}.`,
-		)
-}
 
 type Length = (min: number, max: number) => ReturnType<typeof lengthField>
 

@@ -1,19 +1,27 @@
 import { z } from 'zod'
 import type { Draft } from '../proposal/draft'
 import { holdingSchema, roleSchema } from '../recipe/material'
+import { growsSchema } from '../recipe/recipe'
 import { amountField, dayField, decimalField, hexField, idField, text } from './fields'
 
 const noDay = z.literal('').transform(() => null)
 const dayOrNone = z.union([noDay, dayField], 'Choose a day of the calendar.')
-const countField = decimalField(0, 9999).transform((value) => ({ way: 'typed' as const, value }))
 const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'Open the proposal again.')
 
-const line = z.strictObject({
-	material: idField<'material'>(),
-	role: roleSchema,
-	holding: holdingSchema,
-	count: countField,
-})
+/** `grows` is null for a line that the designer made by hand; `isKept` holds a count while the recipe grows anew. */
+const line = z
+	.strictObject({
+		material: idField<'material'>(),
+		role: roleSchema,
+		holding: holdingSchema,
+		count: decimalField(0, 9999),
+		grows: growsSchema.nullable(),
+		isKept: z.boolean(),
+	})
+	.transform(({ count: value, grows, isKept, ...rest }) => ({
+		...rest,
+		count: grows === null ? { way: 'typed' as const, value } : { way: 'grown' as const, value, grows, isKept },
+	}))
 const lines = z.array(line).max(60, 'Sixty lines are the most.')
 
 const option = z.strictObject({
@@ -33,6 +41,13 @@ const extra = z.strictObject({
 	place: idField<'place'>(),
 	minutes: decimalField(0, 600),
 	lines,
+})
+
+const overruled = z.strictObject({
+	option: key,
+	container: idField<'container'>(),
+	check: z.string().max(80, 'Open the proposal again.'),
+	note: text(200, { min: 1 }),
 })
 
 const agreement = z.discriminatedUnion('is', [
@@ -59,6 +74,7 @@ export const draftForm = z.strictObject({
 	options: z.array(option).max(4, 'Four palettes are the most.').refine(keysDiffer, 'Open the proposal again.'),
 	extras: z.array(extra).max(20, 'Twenty extras are the most.').refine(keysDiffer, 'Open the proposal again.'),
 	agreement,
+	overruled: z.array(overruled).max(200, 'Two hundred notes are the most.'),
 })
 
 /** What the editor holds while it is typed: the draft as text. */
@@ -67,12 +83,24 @@ export type DraftText = z.input<typeof draftForm>
 const money = (cents: number) => (cents / 100).toFixed(2)
 
 const linesText = (of: Draft['extras'][number]['lines']): DraftText['extras'][number]['lines'] =>
-	of.map(({ count, ...rest }) => ({ ...rest, count: String(count.value) }))
+	of.map(({ count, ...rest }) => ({
+		...rest,
+		count: String(count.value),
+		grows: count.way === 'grown' ? count.grows : null,
+		isKept: count.way === 'grown' && count.isKept,
+	}))
 
 function agreementText(of: Draft['agreement']): DraftText['agreement'] {
 	if (of.is === 'discount') return { is: of.is, percent: String(of.percent) }
 	return of.is === 'fixed' ? { is: of.is, cents: money(of.cents), containers: [...of.containers] } : of
 }
+
+/** An option as the editor shows it. */
+export const optionText = (of: Draft['options'][number]): DraftText['options'][number] => ({
+	...of,
+	supplementCents: money(of.supplementCents),
+	pots: of.pots.map(({ container, lines: within }) => ({ container, lines: linesText(within) })),
+})
 
 /** A draft as the editor shows it; `draftForm` reads it back. */
 export function draftText(draft: Draft): DraftText {
@@ -81,16 +109,13 @@ export function draftText(draft: Draft): DraftText {
 		...draft,
 		window: { from: window.from ?? '', to: window.to ?? '' },
 		answerBy: answerBy ?? '',
-		options: options.map((each) => ({
-			...each,
-			supplementCents: money(each.supplementCents),
-			pots: each.pots.map(({ container, lines: of }) => ({ container, lines: linesText(of) })),
-		})),
+		options: options.map(optionText),
 		extras: extras.map((each) => ({ ...each, minutes: String(each.minutes), lines: linesText(each.lines) })),
 		agreement: agreementText(draft.agreement),
 	}
 }
 
-/** Bodies of the two requests that the editor makes. */
+/** Bodies of what the editor asks. */
 export const saveBody = z.strictObject({ version: z.int().min(1), draft: draftForm })
 export const priceBody = z.strictObject({ draft: draftForm })
+export const growBody = z.strictObject({ draft: draftForm, option: key, recipe: idField<'recipe'>().nullable() })

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { holdingSchema, roleSchema } from '../recipe/material'
+import { growsSchema } from '../recipe/recipe'
 import type { Day } from '../units/day'
 import { centsSchema, daySchema, hexSchema, idSchema } from '../units/schema'
 import { isClean, normal } from '../units/text'
@@ -23,8 +24,11 @@ const decimal = (max: number) =>
 		.max(max)
 		.refine((value) => Math.round(value * 1000) / 1000 === value, 'has more than three decimals')
 
-/** How a count came about. Typed by the designer now; a count grown from a recipe takes its place beside it. */
-const countSchema = z.discriminatedUnion('way', [z.strictObject({ way: z.literal('typed'), value: decimal(9999) })])
+/** How a count came about: typed by the designer, or grown from a recipe; one that is kept stays when the recipe grows anew. */
+const countSchema = z.discriminatedUnion('way', [
+	z.strictObject({ way: z.literal('typed'), value: decimal(9999) }),
+	z.strictObject({ way: z.literal('grown'), value: decimal(9999), grows: growsSchema, isKept: z.boolean() }),
+])
 
 const draftLineSchema = z.strictObject({
 	material: idSchema<'material'>(),
@@ -60,6 +64,14 @@ const extraSchema = z.strictObject({
 	lines: linesSchema,
 })
 
+/** A check that the designer has looked at and lets stand, with the note why. */
+const overruledSchema = z.strictObject({
+	option: key,
+	container: idSchema<'container'>(),
+	check: z.string().max(80),
+	note: words(200),
+})
+
 const agreementSchema = z.discriminatedUnion('is', [
 	z.strictObject({ is: z.literal('none') }),
 	z.strictObject({ is: z.literal('discount'), percent: decimal(100) }),
@@ -84,6 +96,7 @@ export const draftSchema = z.strictObject({
 	options: z.array(optionSchema).max(4),
 	extras: z.array(extraSchema).max(20),
 	agreement: agreementSchema,
+	overruled: z.array(overruledSchema).max(200).default([]),
 })
 
 export type Draft = z.infer<typeof draftSchema>
@@ -107,5 +120,6 @@ export function emptyDraft({ from, to, answerBy }: Dates): Draft {
 		options: [],
 		extras: [],
 		agreement: { is: 'none' },
+		overruled: [],
 	}
 }

@@ -1,25 +1,16 @@
-import type { Vessel } from '../container/card'
+import type { Stance, Vessel, WallMaterial } from '../container/card'
+import type { WallKind } from '../container/site'
 import type { LengthUnit } from '../format/length'
 import type { Rates } from '../pricing/rates'
-import type { Hazard, Kind, Piece, Unit } from '../recipe/material'
+import type { DesignMaterial } from '../recipe/traits'
 import type { Season } from '../season/season'
 import type { Cents } from '../units/cents'
 import type { Day } from '../units/day'
 import type { Hex } from '../units/hex'
 import type { ContainerId, MaterialId, PlaceId, ProposalId } from '../units/id'
-import type { wallKinds } from './offer/offer'
 
-export type WallKind = (typeof wallKinds)[number]
-
-export type Material = {
-	readonly id: MaterialId
-	readonly name: string
-	readonly kind: Kind
-	readonly piece: Piece
-	readonly unit: Unit
-	readonly piecesPerUnit: number
-	readonly hex: Hex
-	readonly hazards: readonly Hazard[]
+export type Material = DesignMaterial & {
+	readonly isRetired: boolean
 	/** The pack that it is bought in; null while none is known. */
 	readonly pack: { readonly size: number; readonly cents: Cents; readonly freightPercent: number } | null
 	readonly usesBefore: number
@@ -27,15 +18,16 @@ export type Material = {
 	readonly onlyHere: boolean
 }
 
-export type Card = Vessel & {
-	readonly id: ContainerId
-	readonly place: PlaceId
-	readonly name: string
-	readonly colour: Hex
-	readonly limitedWeight: string
-	readonly outletNear: boolean
-	readonly walkLeftCm: number | null
-}
+export type Card = Vessel &
+	Stance & {
+		readonly id: ContainerId
+		readonly place: PlaceId
+		readonly name: string
+		readonly colour: Hex
+		readonly wall: WallMaterial
+		readonly outletNear: boolean
+		readonly walkLeftCm: number | null
+	}
 
 export type Site = {
 	readonly id: PlaceId
@@ -43,6 +35,8 @@ export type Site = {
 	readonly address: string
 	readonly wall: { readonly kind: WallKind; readonly hex: Hex }
 	readonly door: Hex | null
+	/** USDA hardiness zone, 5b being 5.5; null where nobody has looked it up. */
+	readonly zone: number | null
 	readonly taxMilliPercent: number
 	readonly driveMinutes: number
 	readonly zoneCents: Cents | null

@@ -6,6 +6,7 @@ import { price } from '../pricing/price'
 import type { Day } from '../units/day'
 import { cautions } from './cautions'
 import type { Draft, DraftLine } from './draft'
+import { lookOf, vesselOf } from './drawn'
 import type { Card, Facts, Material } from './facts'
 import { cardsOf, jobOf } from './job-of'
 import type { Offer, OfferLine, OfferOption } from './offer/offer'
@@ -26,7 +27,8 @@ function offerLines(lines: readonly DraftLine[], { materials }: Facts): OfferLin
 			const found = materials.get(material)
 			if (found === undefined) return null
 			const { name, hex, unit, hazards } = found
-			return { role, name, hex, unit, count: count.value, holding, hazards: [...hazards] }
+			const plain = { role, name, hex, unit, count: count.value, holding, hazards: [...hazards] }
+			return { ...plain, look: lookOf(found, count.value) }
 		})
 		.filter(isSome)
 }
@@ -106,6 +108,7 @@ export function makeOffer(draft: Draft, facts: Facts, money: MoneyFormat, number
 			name: card.name,
 			words: inWords(card, facts),
 			mayLeaveOut: mayLeaveOut(draft, card.id),
+			vessel: vesselOf(card),
 		})),
 		options: priced.map(({ option }) => option),
 		extras: extrasAt(draft, cards).map(({ key, name, words, place, lines }) => ({

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { z } from 'zod'
+import { priceDraft } from '@/db/proposals/desk/price-draft'
 import { readDraft } from '@/db/proposals/draft'
-import { priceDraft } from '@/db/proposals/price-draft'
 import { readOffer } from '@/db/proposals/read-offer'
 import { verify } from '@/db/record/verify'
 import { seasonPage } from '@/db/studio/season-page'

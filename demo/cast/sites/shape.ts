@@ -1,4 +1,4 @@
-import type { WallKind } from '@/lib/proposal/facts'
+import type { WallKind } from '@/lib/container/site'
 import type { ClientKey } from '../clients'
 
 type Colour = readonly [name: string, hex: string, side: 'inside' | 'outside']

@@ -84,6 +84,8 @@ function mend(
 
 export type Priced = { readonly key: string; readonly quote: Quote; readonly costing: Costing }
 
+export type DeskPrice = Omit<DeskOption, 'words' | 'pots' | 'pictures'>
+
 /** One option's quote and costing in finished words and figures. */
 export function deskOption(
 	{ key, quote, costing }: Priced,
@@ -93,7 +95,7 @@ export function deskOption(
 		presentationStepCents,
 	}: Pick<Rates, 'marginFloorPercent' | 'presentationStepCents'>,
 	money: MoneyFormat,
-): DeskOption {
+): DeskPrice {
 	const { rows, taxes, total, due } = priceView(offer, quote, money)
 	return {
 		key,

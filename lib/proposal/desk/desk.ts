@@ -1,3 +1,4 @@
+import type { PotState } from '../design/told'
 import type { Problem } from '../problem'
 
 /** One line of a costing with its working: "14 stems × 1.10 × $18.40 ÷ 10 × 2.2". */
@@ -23,7 +24,14 @@ export type DeskOption = {
 	/** Why the margin is below the floor and what would mend it; empty when it is not. */
 	readonly mend: readonly string[]
 	readonly parts: readonly DeskPart[]
+	/** What the palette is worth before the wall, in sentences. */
+	readonly words: readonly string[]
+	readonly pots: readonly PotState[]
+	/** One picture a place: a whole SVG document with its description. */
+	readonly pictures: readonly DeskPicture[]
 }
+
+export type DeskPicture = { readonly place: string; readonly name: string; readonly svg: string; readonly says: string }
 
 export type Desk = {
 	readonly options: readonly DeskOption[]

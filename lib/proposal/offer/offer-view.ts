@@ -64,6 +64,8 @@ export type OfferView = {
 	readonly goesIn: string
 	readonly changes: readonly Change[]
 	readonly picked: Wanted | undefined
+	/** Extras added and containers left out, whether or not a palette is picked. */
+	readonly chosen: Omit<Wanted, 'option'>
 }
 
 /** What was picked, less what is not offered: the address of a page may hold anything. */
@@ -135,5 +137,6 @@ export function offerView(offer: Offer, before: Offer | undefined, picked: Picke
 		goesIn: daySpan(offer.window.from, offer.window.to),
 		changes: before === undefined ? [] : changes(before, offer, money),
 		picked: option && { option: option.key, ...wanted },
+		chosen: wanted,
 	}
 }

@@ -1,4 +1,7 @@
 import { z } from 'zod'
+import { shapes, stands, walls } from '../../container/card'
+import { wallKinds } from '../../container/site'
+import { forms } from '../../recipe/look'
 import { hazards, holdings, roles, units } from '../../recipe/material'
 import { quarters } from '../../season/season'
 import { daySchema as day, hexSchema as hex, idSchema } from '../../units/schema'
@@ -6,6 +9,30 @@ import { offeredPrices } from './offered-prices'
 
 const place = idSchema<'place'>()
 const container = idSchema<'container'>()
+/** What is drawn of a line; revisions from before there were pictures have none. */
+const look = z.strictObject({
+	form: z.enum(forms),
+	secondHex: hex.nullable(),
+	lengthCm: z.number().nullable(),
+	acrossCm: z.number().nullable(),
+	/** Single pieces: tips in so many kg. */
+	pieces: z.number(),
+})
+const vessel = z.strictObject({
+	shape: z.enum(shapes),
+	topCm: z.number(),
+	topDepthCm: z.number().nullable(),
+	bottomCm: z.number(),
+	bottomDepthCm: z.number().nullable(),
+	heightCm: z.number(),
+	wallCm: z.number(),
+	headspaceCm: z.number(),
+	soilDepthCm: z.number().nullable(),
+	madeOf: z.enum(walls),
+	colour: hex,
+	stands: z.enum(stands),
+	sillToGlassCm: z.number().nullable(),
+})
 const lines = z.array(
 	z.strictObject({
 		role: z.enum(roles),
@@ -15,13 +42,12 @@ const lines = z.array(
 		count: z.number(),
 		holding: z.enum(holdings),
 		hazards: z.array(z.enum(hazards)),
+		look: look.exactOptional(),
 	}),
 )
 
 /** Those of one pot or extra; the first offers kept all cautions together. */
 const cautions = z.array(z.string()).exactOptional()
-
-export const wallKinds = ['clapboard', 'fieldstone', 'stucco', 'brick', 'shop glass'] as const
 
 /**
  * What a client is shown and answers: frozen at publishing, strict, so that nothing of the studio's can ride along.
@@ -49,7 +75,14 @@ export const offerSchema = z.strictObject({
 		}),
 	),
 	containers: z.array(
-		z.strictObject({ id: container, place, name: z.string(), words: z.string(), mayLeaveOut: z.boolean() }),
+		z.strictObject({
+			id: container,
+			place,
+			name: z.string(),
+			words: z.string(),
+			mayLeaveOut: z.boolean(),
+			vessel: vessel.exactOptional(),
+		}),
 	),
 	options: z.array(
 		z.strictObject({

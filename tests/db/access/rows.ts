@@ -8,7 +8,7 @@ import { clientPage, listClients } from '@/db/clients/read-clients'
 import { saveClient } from '@/db/clients/save-client'
 import { endContact, inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
-import { addSiteColour, savePlace } from '@/db/clients/save-place'
+import { addSiteColours, dropSiteColour, savePlace } from '@/db/clients/save-place'
 import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
 import { backUp, backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
@@ -21,11 +21,13 @@ import { askForChange } from '@/db/proposals/answers/ask-for-change'
 import { mayAnswer } from '@/db/proposals/answers/open'
 import { skipSeason } from '@/db/proposals/answers/skip'
 import { beginProposal } from '@/db/proposals/begin'
+import { growOption, proposeOptions } from '@/db/proposals/desk/design-draft'
+import { previewOffer, priceDraft } from '@/db/proposals/desk/price-draft'
+import { readDesk } from '@/db/proposals/desk/read-desk'
 import { readDraft, saveDraft } from '@/db/proposals/draft'
-import { previewOffer, priceDraft } from '@/db/proposals/price-draft'
 import { publish } from '@/db/proposals/publish'
-import { readDesk } from '@/db/proposals/read-desk'
 import { readOffer } from '@/db/proposals/read-offer'
+import { readPicture } from '@/db/proposals/read-picture'
 import { remind } from '@/db/proposals/remind'
 import { markSeen } from '@/db/proposals/seen'
 import { steer } from '@/db/proposals/steer'
@@ -41,15 +43,18 @@ import { round } from '@/demo/cast/vessels'
 import type { Viewer } from '@/lib/access/viewer'
 import { emptyDraft } from '@/lib/proposal/draft'
 import type { Hash } from '@/lib/record/hash'
+import { cents } from '@/lib/units/cents'
 import { day, type Moment, moment } from '@/lib/units/day'
 import { hex } from '@/lib/units/hex'
 import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import { hollyTraits } from '../catalogue/holly-traits'
 
 /** The things of one client. */
 export type Things = {
 	readonly client: ClientId
 	readonly place: PlaceId
 	readonly container: ContainerId
+	readonly colour: Id<'site colour'>
 	readonly contact: Id<'contact'>
 	readonly person: PersonId
 	readonly proposal: ProposalId
@@ -157,7 +162,8 @@ const spring = {
 	windowTo: day('2027-04-23'),
 	answerBy: day('2027-03-19'),
 } as const
-const draft = emptyDraft({ from: null, to: null, answerBy: null })
+const bare = { key: 'a', name: 'Bone', palette: [], pots: [], supplementCents: cents(0) }
+const draft = { ...emptyDraft({ from: null, to: null, answerBy: null }), options: [bare] }
 
 const answering = ({ proposal, revision }: Things, { once }: House) => ({
 	proposal,
@@ -168,13 +174,15 @@ const answering = ({ proposal, revision }: Things, { once }: House) => ({
 const steering = ({ proposal }: Things, { once }: House) =>
 	({ proposal, step: 'withdraw', reason: '', once: once() }) as const
 
+const everyPot = { place: '', option: null, extras: [], leftOut: [], hour: 'day', measure: 'none' } as const
+
 /** Function × person, over the things of the approver's and the looker's own client. */
 export const rows: Readonly<Record<string, Row>> = {
 	'catalogue/materials listMaterials': row('studio', designerReads)((viewer) => listMaterials(viewer)),
 	'catalogue/materials saveMaterial': row(
 		'studio',
 		designerDoes,
-	)((viewer, _, { stamp }) => saveMaterial(viewer, null, materialFields, sold, stamp())),
+	)((viewer, _, { stamp }) => saveMaterial(viewer, null, { ...materialFields, ...hollyTraits }, sold, stamp())),
 	'catalogue/recipes saveRecipe': row(
 		'studio',
 		designerDoes,
@@ -229,10 +237,14 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, { client, place, container }, { stamp }) =>
 		saveContainer(viewer, { client, place, container }, round('By the till', '#2f3336').card, stamp()),
 	),
-	'clients/save-place addSiteColour': row(
+	'clients/save-place addSiteColours': row(
 		'client',
 		designerDoes,
-	)((viewer, { client, place }, { stamp }) => addSiteColour(viewer, { client, place }, colour, stamp())),
+	)((viewer, { client, place }, { stamp }) => addSiteColours(viewer, { client, place }, [colour], stamp())),
+	'clients/save-place dropSiteColour': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, colour: of }, { stamp }) => dropSiteColour(viewer, { client, colour: of }, stamp())),
 	'clients/save-place savePlace': row(
 		'client',
 		designerDoes,
@@ -303,11 +315,19 @@ export const rows: Readonly<Record<string, Row>> = {
 		'client',
 		designerDoes,
 	)((viewer, { proposal, version }, { stamp }) => saveDraft(viewer, { proposal, version, draft }, stamp())),
-	'proposals/price-draft previewOffer': row(
+	'proposals/desk/design-draft growOption': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal }, { stamp }) => growOption(viewer, { proposal, draft, option: 'a', recipe: null }, stamp())),
+	'proposals/desk/design-draft proposeOptions': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal }, { stamp }) => proposeOptions(viewer, { proposal, draft }, stamp())),
+	'proposals/desk/price-draft previewOffer': row(
 		'client',
 		designerReads,
 	)((viewer, { proposal }, { stamp }) => previewOffer(viewer, { proposal, draft }, stamp())),
-	'proposals/price-draft priceDraft': row(
+	'proposals/desk/price-draft priceDraft': row(
 		'client',
 		designerReads,
 	)((viewer, { proposal }, { stamp }) => priceDraft(viewer, { proposal, draft }, stamp())),
@@ -315,7 +335,7 @@ export const rows: Readonly<Record<string, Row>> = {
 		'client',
 		designerDoes,
 	)((viewer, { proposal, version }, { once, stamp }) => publish(viewer, { proposal, version, once: once() }, stamp())),
-	'proposals/read-desk readDesk': row(
+	'proposals/desk/read-desk readDesk': row(
 		'client',
 		designerReads,
 	)((viewer, { proposal }, { stamp }) => readDesk(viewer, proposal, stamp())),
@@ -323,6 +343,12 @@ export const rows: Readonly<Record<string, Row>> = {
 		'client',
 		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),
 	)((viewer, { proposal }, { stamp }) => readOffer(viewer, proposal, stamp())),
+	'proposals/read-picture readPicture': row(
+		'client',
+		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),
+	)((viewer, { proposal }, { stamp }) =>
+		readPicture(viewer, { proposal, revision: '', shown: everyPot, isOfWhatStands: true }, stamp()),
+	),
 	'proposals/remind remind': row(
 		'client',
 		designerDoes,

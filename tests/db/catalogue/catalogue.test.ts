@@ -8,6 +8,7 @@ import { hex } from '@/lib/units/hex'
 import { id } from '@/lib/units/id'
 import { changesOf, refused, rowsIn } from '../stage/rows'
 import { found, stranger, studio } from '../stage/studio'
+import { hollyTraits } from './holly-traits'
 
 const of = studio()
 const none = '01999999-0000-7000-8000-00000000000a'
@@ -26,12 +27,13 @@ const ilex = {
 	isPoisonousToPets: true,
 	hasSmallParts: false,
 } as const
+const holly = { ...ilex, ...hollyTraits }
 const sold = { supplier: 'Ferrow Growers', size: 10, priceCents: 1900, freightPercent: 8 }
 
 describe('a material', () => {
 	const save = async (
 		material: Parameters<typeof saveMaterial>[1],
-		fields: Parameters<typeof saveMaterial>[2] = ilex,
+		fields: Parameters<typeof saveMaterial>[2] = holly,
 		pack = sold,
 	) => saveMaterial(await designer(), material, fields, pack, of.stamp())
 	const row = async (name: string) =>
@@ -39,9 +41,10 @@ describe('a material', () => {
 
 	test('new, comes with its pack and, where nobody knows him yet, its supplier', async () => {
 		const { did } = await changesOf(of.folder(), () => save(null))
-		expect(did).toEqual({ event: '+1', material: '+1', pack: '+1', supplier: '+1' })
+		expect(did).toEqual({ event: '+1', material: '+1', pack: '+1', supplier: '+1', trait: '+1' })
 		expect(await row('Ilex, red')).toMatchObject({
 			material: ilex,
+			trait: hollyTraits,
 			pack: { size: 10, priceCents: 1900, freightPercent: 8, retiredAt: null },
 			supplier: 'Ferrow Growers',
 			inStock: 0,
@@ -51,9 +54,9 @@ describe('a material', () => {
 	test('changed, is bought in the new pack; the one before is put aside and stays', async () => {
 		const { material, pack } = found((await listMaterials(await designer()))[0])
 		const { did } = await changesOf(of.folder(), () =>
-			save(material.id, { ...ilex, name: 'Another name' }, { ...sold, priceCents: 2100 }),
+			save(material.id, { ...holly, name: 'Another name' }, { ...sold, priceCents: 2100 }),
 		)
-		expect(did).toEqual({ event: '+1', material: '~1', pack: '+1 ~1', supplier: '+1' })
+		expect(did).toEqual({ event: '+1', material: '~1', pack: '+1 ~1', supplier: '+1', trait: '~1' })
 		expect((await row('Another name')).pack).toMatchObject({ priceCents: 2100 })
 		const retired = stranger(of.folder(), (sqlite) =>
 			sqlite.prepare('SELECT retired_at FROM pack WHERE id = ?').pluck().get(pack?.id),
@@ -63,7 +66,7 @@ describe('a material', () => {
 
 	test('has a name of its own', async () => {
 		const [first, second] = await listMaterials(await designer())
-		const taken = { ...ilex, name: found(first).material.name }
+		const taken = { ...holly, name: found(first).material.name }
 		for (const material of [null, found(second).material.id])
 			expect(await refused(of.folder(), () => save(material, taken))).toEqual({ ok: false, why: 'name taken' })
 		expect(await save(found(first).material.id, taken)).toMatchObject({ ok: true })
@@ -112,7 +115,7 @@ describe('what storage holds', () => {
 
 describe('a recipe', () => {
 	const line = (count: number) =>
-		({ material: of.cast().materials.cedar, role: 'filler', holding: 'sold', count }) as const
+		({ material: of.cast().materials.cedar, role: 'filler', holding: 'sold', grows: { way: 'greens', count } }) as const
 	const fields = (name: string, counts: readonly number[]) =>
 		({ name, quarter: 'winter', note: 'Late.', lines: counts.map(line) }) as const
 	const save = async (recipe: Parameters<typeof saveRecipe>[1], what: Parameters<typeof saveRecipe>[2]) =>

@@ -6,7 +6,7 @@ import { clientPage, listClients } from '@/db/clients/read-clients'
 import { saveClient } from '@/db/clients/save-client'
 import { inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
-import { addSiteColour, savePlace } from '@/db/clients/save-place'
+import { addSiteColours, savePlace } from '@/db/clients/save-place'
 import { leaseMail } from '@/db/outbox/lease'
 import { approve } from '@/db/proposals/answers/approve'
 import { askForChange } from '@/db/proposals/answers/ask-for-change'
@@ -67,10 +67,10 @@ async function tellEverything(): Promise<void> {
 	)
 	must(
 		'colour',
-		await addSiteColour(
+		await addSiteColours(
 			designer,
 			{ client, place: at.id },
-			{ name: told('colour'), hex: hex('#b5653a'), side: 'inside' },
+			[{ name: told('colour'), hex: hex('#b5653a'), side: 'inside' }],
 			of.stamp(),
 		),
 	)

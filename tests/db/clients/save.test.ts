@@ -3,7 +3,7 @@ import { clientPage, listClients } from '@/db/clients/read-clients'
 import { saveClient } from '@/db/clients/save-client'
 import { endContact, inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
-import { addSiteColour, savePlace } from '@/db/clients/save-place'
+import { addSiteColours, savePlace } from '@/db/clients/save-place'
 import { round, trough } from '@/demo/cast/vessels'
 import { must } from '@/demo/play/must'
 import { day } from '@/lib/units/day'
@@ -161,6 +161,7 @@ const yard = {
 	wallKind: 'brick',
 	wallHex: hex('#8b6353'),
 	doorHex: null,
+	hardinessZone: 5.5,
 	accessNote: 'Through the arch.',
 } as const
 
@@ -196,7 +197,7 @@ describe('a place', () => {
 	test('takes a colour, after those that it has; no other client’s place does', async () => {
 		const viewer = await designer()
 		const bell = { name: 'bell', hex: hex('#b08d4f'), side: 'outside' } as const
-		must('bell', await addSiteColour(viewer, { client: bakery(), place: of.cast().places.bakery }, bell, of.stamp()))
+		must('bell', await addSiteColours(viewer, { client: bakery(), place: of.cast().places.bakery }, [bell], of.stamp()))
 		expect((await pageOf(bakery())).places[0]?.colours.map(({ name, position }) => [name, position])).toEqual([
 			['baking pans', 0],
 			['awning', 1],
@@ -204,7 +205,7 @@ describe('a place', () => {
 			['bell', 3],
 		])
 		const wrong = { client: bakery(), place: of.cast().places.dental }
-		expect(await refused(of.folder(), () => addSiteColour(viewer, wrong, bell, of.stamp()))).toEqual(hidden)
+		expect(await refused(of.folder(), () => addSiteColours(viewer, wrong, [bell], of.stamp()))).toEqual(hidden)
 	})
 })
 

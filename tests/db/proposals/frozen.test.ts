@@ -7,7 +7,7 @@ import { saveContainer } from '@/db/clients/save-container'
 import { savePlace } from '@/db/clients/save-place'
 import { write } from '@/db/open'
 import { approve } from '@/db/proposals/answers/approve'
-import { priceDraft } from '@/db/proposals/price-draft'
+import { priceDraft } from '@/db/proposals/desk/price-draft'
 import { readOffer } from '@/db/proposals/read-offer'
 import { keepRates } from '@/db/studio/rates'
 import { saveSettings } from '@/db/studio/studio'
@@ -25,6 +25,7 @@ import { emptyDraft } from '@/lib/proposal/draft'
 import { type Offer, offerSchema } from '@/lib/proposal/offer/offer'
 import type { ClientId } from '@/lib/units/id'
 import { judge } from '../../reference/quote-judge/judge'
+import { hollyTraits } from '../catalogue/holly-traits'
 import { found, stranger, studio } from '../stage/studio'
 import { stepsOf } from './steps'
 
@@ -114,9 +115,15 @@ describe('what was published gives the same cents for ever', () => {
 /** All that a price and an offer follow from is made another. */
 async function changeEverything(): Promise<void> {
 	const [designer, { clients, studio: house }] = [await of.as('designer'), of.cast()]
-	for (const { material, pack } of await listMaterials(designer)) {
+	for (const { material, trait, pack } of await listMaterials(designer)) {
 		const sold = { supplier: 'A stranger', size: 3, priceCents: (pack?.priceCents ?? 0) + 77, freightPercent: 31 }
-		const renamed = { ...material, name: `Another ${material.name}`, isPoisonousToPets: !material.isPoisonousToPets }
+		const renamed = {
+			...material,
+			...hollyTraits,
+			...trait,
+			name: `Another ${material.name}`,
+			isPoisonousToPets: !material.isPoisonousToPets,
+		}
 		must(material.name, await saveMaterial(designer, material.id, renamed, sold, of.stamp()))
 	}
 	const dearer = { ...defaultRates, billedCentsPerHour: 9100, crew: 3, minimumVisitCents: 90_000 }

@@ -1,7 +1,7 @@
 import { and, eq, isNull } from 'drizzle-orm'
 import { describe, expect, test } from 'vitest'
 import { read, write } from '@/db/open'
-import { priceDraft } from '@/db/proposals/price-draft'
+import { priceDraft } from '@/db/proposals/desk/price-draft'
 import { pack } from '@/db/schema'
 import { found, studio } from '../stage/studio'
 import { stepsOf } from './steps'

@@ -78,7 +78,7 @@ describe('what is to go in', () => {
 		expect(all.filter(([path]) => /cent|price|cost|margin|tax|total|due|rate|split|bill/i.test(path))).toEqual([])
 		expect(all.filter(([, value]) => typeof value === 'string' && /[$€£]|\d\.\d\d\b/.test(value))).toEqual([])
 		const numbers = all.filter(([, value]) => typeof value === 'number').map(([path]) => path.split('.').at(-1))
-		expect(new Set(numbers)).toEqual(new Set(['count']))
+		expect(new Set(numbers)).toEqual(new Set(['count', 'acrossCm', 'lengthCm', 'pieces']))
 	})
 
 	test.each(['bakeryApprover', 'bakeryViewer', 'nobody', 'system'] as const)('is not there for %s', async (who) => {

@@ -60,6 +60,7 @@ const tables = [
 	'stock',
 	'studio',
 	'supplier',
+	'trait',
 ] as const
 
 const namesOf = (folder: string, type: 'table' | 'trigger') =>

@@ -95,6 +95,7 @@ describe('a place', () => {
 		wallKind: 'clapboard',
 		wallHex: '#5F7488',
 		doorHex: '',
+		hardinessZone: '',
 		accessNote: '',
 	}
 
@@ -107,6 +108,7 @@ describe('a place', () => {
 			zone: null,
 			wallHex: '#5f7488',
 			doorHex: null,
+			hardinessZone: null,
 		})
 	})
 

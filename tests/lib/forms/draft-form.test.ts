@@ -24,7 +24,12 @@ const written: DraftText = {
 			key: 'a',
 			name: 'Copper and plum',
 			palette: [{ name: 'Kiln copper', hex: '#b4643a', echoes: 'echoes your pans' }],
-			pots: [{ container: uuid(2), lines: [{ material: uuid(3), role: 'thriller', holding: 'sold', count: '12.5' }] }],
+			pots: [
+				{
+					container: uuid(2),
+					lines: [{ material: uuid(3), role: 'thriller', holding: 'sold', count: '12.5', grows: null, isKept: false }],
+				},
+			],
 			supplementCents: '75.01',
 		},
 	],
@@ -35,10 +40,13 @@ const written: DraftText = {
 			words: 'for the door',
 			place: uuid(4),
 			minutes: '17.25',
-			lines: [{ material: uuid(5), role: 'accent', holding: 'lent', count: '3' }],
+			lines: [{ material: uuid(5), role: 'accent', holding: 'lent', count: '3', grows: null, isKept: false }],
 		},
 	],
 	agreement: { is: 'fixed', cents: '950', containers: [uuid(6)] },
+	overruled: [
+		{ option: 'a', container: uuid(7), check: 'height/look again', note: 'The sill is higher than it looks.' },
+	],
 }
 
 type Tree = { [key: string]: unknown }

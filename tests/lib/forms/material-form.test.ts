@@ -14,19 +14,35 @@ const fir = {
 	piecesPerUnit: '22.5',
 	hex: '#4B6B3E',
 	hasSmallParts: 'on',
+	form: 'short needle',
+	secondHex: '',
+	lengthCm: '20',
+	acrossCm: '',
+	hadFrom: '10',
+	hadTo: '12',
+	lastsFrom: '11',
+	lastsTo: '2',
+	zone: '5b',
+	needs: 'any',
+	spacingCm: '',
+	rootBallLitres: '',
+	kgEach: '0.14',
+	watts: '',
+	mostEndToEnd: '',
+	regulated: '',
 	supplier: 'Hillside Greens',
 	size: '9.072',
 	price: '31.75',
 	freightPercent: '8',
 }
 const errorsOf = (more: Record<string, string>) => {
-	const result = read(materialForm, { ...fir, ...more })
+	const result = read(materialForm('in'), { ...fir, ...more })
 	return result.ok ? {} : result.errors
 }
 
 describe('a material and its pack', () => {
 	test('new', () => {
-		const result = read(materialForm, fir)
+		const result = read(materialForm('in'), fir)
 		expect(result.ok && result.value).toEqual({
 			...fir,
 			material: null,
@@ -35,6 +51,19 @@ describe('a material and its pack', () => {
 			isPoisonousToPeople: false,
 			isPoisonousToPets: false,
 			hasSmallParts: true,
+			secondHex: null,
+			lengthCm: 50.8,
+			acrossCm: null,
+			hadFrom: 10,
+			hadTo: 12,
+			lastsFrom: 11,
+			lastsTo: 2,
+			zone: 5.5,
+			spacingCm: null,
+			rootBallLitres: null,
+			kgEach: 0.14,
+			watts: null,
+			mostEndToEnd: null,
 			size: 9.072,
 			price: 3175,
 			freightPercent: 8,
@@ -42,7 +71,7 @@ describe('a material and its pack', () => {
 	})
 
 	test('known', () => {
-		expect(read(materialForm, { ...fir, material: uuid(2) }).ok).toBe(true)
+		expect(read(materialForm('in'), { ...fir, material: uuid(2) }).ok).toBe(true)
 	})
 
 	test.each([
@@ -67,6 +96,19 @@ describe('a material and its pack', () => {
 			more: { freightPercent: '101' },
 			says: { freightPercent: 'Give a number from 0 to 100.' },
 		},
+		{ name: 'a form that nobody draws', more: { form: 'spiral' }, says: { form: 'Choose what it looks like.' } },
+		{
+			name: 'a stem of no length',
+			more: { lengthCm: '0' },
+			says: { lengthCm: 'Give a measure from 1 to 393 in.' },
+		},
+		{ name: 'a thirteenth month', more: { hadTo: '13' }, says: { hadTo: 'Choose a month.' } },
+		{
+			name: 'a zone beyond the map',
+			more: { zone: '14' },
+			says: { zone: 'Give a hardiness zone such as 5b, or nothing.' },
+		},
+		{ name: 'half a string of lights', more: { mostEndToEnd: '1.5' }, says: { mostEndToEnd: 'Give a whole number.' } },
 		{ name: 'no supplier', more: { supplier: '' }, says: { supplier: 'This cannot be left empty.' } },
 		{ name: 'a kind that nobody knows', more: { kind: 'plastic' }, says: { kind: expect.any(String) } },
 		{ name: 'a forged id', more: { material: 'new' }, says: { material: 'This names nothing that is known here.' } },

@@ -53,7 +53,15 @@ const linesOf = ({ materials }: Known): fc.Arbitrary<DraftLine[]> =>
 			material: materials,
 			role: fc.constantFrom(...roles),
 			holding: fc.constantFrom(...holdings),
-			count: decimals(9999).map((value) => ({ way: 'typed' as const, value })),
+			count: fc.oneof(
+				decimals(9999).map((value) => ({ way: 'typed' as const, value })),
+				fc.tuple(decimals(9999), fc.boolean()).map(([value, isKept]) => ({
+					way: 'grown' as const,
+					value,
+					isKept,
+					grows: { way: 'stems' as const, count: 7 },
+				})),
+			),
 		}),
 		{ maxLength: 3 },
 	)
@@ -86,6 +94,14 @@ const agreementsOf = ({ containers }: Known): fc.Arbitrary<Draft['agreement']> =
 			.map(([amount, named]) => ({ is: 'fixed' as const, cents: amount, containers: named })),
 	)
 
+const overruledOf = ({ containers }: Known): fc.Arbitrary<Draft['overruled'][number]> =>
+	fc.record({
+		option: fc.constantFrom('a', 'b'),
+		container: containers,
+		check: fc.constantFrom('height/look again', 'thin fill/caution'),
+		note: words(200).filter((note) => note !== ''),
+	})
+
 export const draftsOf = (known: Known): fc.Arbitrary<Draft> =>
 	fc.record({
 		v: fc.constant(1 as const),
@@ -101,6 +117,7 @@ export const draftsOf = (known: Known): fc.Arbitrary<Draft> =>
 		options: fc.uniqueArray(optionsOf(known), { maxLength: 3, selector: ({ key }) => key }),
 		extras: fc.uniqueArray(extrasOf(known), { maxLength: 3, selector: ({ key }) => key }),
 		agreement: agreementsOf(known),
+		overruled: fc.array(overruledOf(known), { maxLength: 2 }),
 	})
 
 export const drafts = draftsOf(anyIds)

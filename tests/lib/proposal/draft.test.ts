@@ -26,6 +26,7 @@ describe('a draft as it is kept', () => {
 			options: [],
 			extras: [],
 			agreement: { is: 'none' },
+			overruled: [],
 		})
 	})
 

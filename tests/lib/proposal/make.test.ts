@@ -41,6 +41,24 @@ const onePot: Draft = {
 	extras: [first(draft.extras), { ...first(draft.extras), key: 'x', place: placeId(2), name: 'Garland', words: '' }],
 }
 
+/** What is drawn. */
+const look = { form: 'short needle', secondHex: null, lengthCm: 43, acrossCm: 19 }
+const longBox = {
+	shape: 'window box',
+	topCm: 91.44,
+	topDepthCm: 20.32,
+	bottomCm: 86.36,
+	bottomDepthCm: 17.78,
+	heightCm: 22.86,
+	wallCm: 1,
+	headspaceCm: 5,
+	soilDepthCm: null,
+	madeOf: 'resin',
+	colour: '#3a3d40',
+	stands: 'all round',
+	sillToGlassCm: null,
+}
+
 describe('a small offer', () => {
 	const { offer, inputs } = made(onePot, facts, 4)
 	const { prices, ...option } = first(offer.options)
@@ -74,6 +92,7 @@ describe('a small offer', () => {
 					name: 'Long box',
 					words: 'window box, 36 in by 8 in and 9 in high',
 					mayLeaveOut: true,
+					vessel: longBox,
 				},
 			],
 			options: [
@@ -93,6 +112,7 @@ describe('a small offer', () => {
 									count: 14,
 									holding: 'sold',
 									hazards: ['poisonous to people', 'poisonous to pets'],
+									look: { ...look, pieces: 14 },
 								},
 								{
 									role: 'accent',
@@ -102,6 +122,7 @@ describe('a small offer', () => {
 									count: 2.5,
 									holding: 'lent',
 									hazards: [],
+									look: { ...look, pieces: 3 },
 								},
 							],
 							cautions: [
@@ -129,6 +150,7 @@ describe('a small offer', () => {
 							count: 4,
 							holding: 'sold',
 							hazards: ['small parts'],
+							look: { ...look, pieces: 4 },
 						},
 					],
 					cautions: ['Cone picks has small parts; keep it from small children and pets.'],

@@ -19,6 +19,25 @@ export const today = day('2026-10-05')
 export const materialId = (n: number): MaterialId =>
 	id<'material'>(`00000000-0000-7000-8000-00000000b${String(n).padStart(3, '0')}`)
 
+const plainTraits = {
+	form: 'short needle',
+	secondHex: null,
+	lengthCm: 43,
+	acrossCm: 19,
+	had: [10, 11],
+	lasts: [11, 12, 1],
+	zone: null,
+	wants: [],
+	spacingCm: null,
+	rootBallLitres: null,
+	kgEach: 0.13,
+	watts: null,
+	mostEndToEnd: null,
+	regulated: '',
+	inStock: 0,
+	isRetired: false,
+} as const satisfies Partial<Material>
+
 function material(
 	n: number,
 	name: string,
@@ -34,7 +53,9 @@ function material(
 		kind,
 		piece,
 		unit,
+		role: piece === 'branch' ? 'thriller' : piece === 'green' ? 'filler' : 'accent',
 		piecesPerUnit: 1,
+		...plainTraits,
 		hex: hex(`#${String(n).repeat(6)}`),
 		hazards: [],
 		pack: { size, cents: cents(packCents), freightPercent: 0 },
@@ -78,6 +99,14 @@ export function card(n: number, name: string, more: Partial<Card> = {}): Card {
 		headspaceCm: 5,
 		soilDepthCm: null,
 		colour: hex('#3a3d40'),
+		wall: 'resin',
+		stands: 'all round',
+		light: 'part',
+		isWindy: false,
+		isUnderEave: false,
+		hasRoadSalt: false,
+		sillToGlassCm: null,
+		vesselKg: null,
 		limitedWeight: 'none',
 		outletNear: true,
 		walkLeftCm: null,
@@ -91,6 +120,7 @@ const site = (n: number, name: string, taxMilliPercent: number, driveMinutes: nu
 	address: `${n} Quay Lane`,
 	wall: { kind: n === 1 ? 'clapboard' : 'brick', hex: hex(wall) },
 	door: n === 1 ? hex('#24365a') : null,
+	zone: 5.5,
 	taxMilliPercent,
 	driveMinutes,
 	zoneCents: null,
@@ -172,6 +202,7 @@ export const draft: Draft = {
 		extra('lights', 'String of lights', 2, 9, [typed(5, 'accent', 2, 'lent')]),
 	],
 	agreement: { is: 'none' },
+	overruled: [],
 }
 
 export const made = (of: Draft = draft, by: Facts = facts, number = 2): Made => makeOffer(of, by, money, number, today)

@@ -1,62 +1,80 @@
 import type { Viewer } from '@/lib/access/viewer'
+import type { SiteColour } from '@/lib/colour/palette/palette'
+import { picture } from '@/lib/picture/picture'
+import { describe } from '@/lib/picture/words/describe'
 import { wordsIn } from '@/lib/pricing/cost/words'
 import { price } from '@/lib/pricing/price'
 import { everything } from '@/lib/pricing/quote/choice'
 import { costing } from '@/lib/pricing/quote/costing'
 import { quote } from '@/lib/pricing/quote/quote'
-import type { Desk } from '@/lib/proposal/desk/desk'
+import { askOf, paletteWords, potStates } from '@/lib/proposal/design/pot-state'
+import type { Desk, DeskPicture } from '@/lib/proposal/desk/desk'
 import { deskExtra, deskOption } from '@/lib/proposal/desk/desk-view'
 import type { Draft } from '@/lib/proposal/draft'
 import type { Facts } from '@/lib/proposal/facts'
 import { jobOf } from '@/lib/proposal/job-of'
 import { makeOffer } from '@/lib/proposal/make'
 import type { Offer } from '@/lib/proposal/offer/offer'
+import { sceneOf } from '@/lib/proposal/offer/scene-of'
 import { problems } from '@/lib/proposal/ready'
 import { dayOf } from '@/lib/units/day'
 import type { ProposalId } from '@/lib/units/id'
-import { read } from '../open'
-import type { Stamp } from '../stamp'
+import { read } from '../../open'
+import type { Stamp } from '../../stamp'
+import { factsFor, siteColoursOf } from '../facts'
+import { findProposal } from '../find'
 
-import { factsFor } from './facts'
-import { findProposal } from './find'
+type Known = { readonly facts: Facts; readonly timeZone: string; readonly site: readonly SiteColour[] }
 
-function factsOf(
-	viewer: Viewer,
-	id: ProposalId,
-	stamp: Pick<Stamp, 'at'>,
-): { facts: Facts; timeZone: string } | undefined {
+function knownFor(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp, 'at'>): Known | undefined {
 	return read((db) => {
 		const found = findProposal(db, viewer, 'see the costing', id, stamp)
 		if (!found.ok || viewer.is !== 'staff') return undefined
-		return { facts: factsFor(db, found, viewer.person), timeZone: found.studio.timeZone }
+		const facts = factsFor(db, found, viewer.person)
+		return { facts, timeZone: found.studio.timeZone, site: siteColoursOf(db, facts) }
 	})
 }
 
-/** Prices what is on the designer's desk and says what stops it, storing nothing. */
+const pictureRatio = 1.5
+
+function picturesOf(offer: Offer, option: string): DeskPicture[] {
+	return offer.places.flatMap(({ id: place, name }) => {
+		const shown = { place, option, extras: [], leftOut: [], hour: 'day', measure: 'none' } as const
+		const scene = sceneOf(offer, shown)
+		if (scene === undefined) return []
+		return [{ place, name, svg: picture(scene, { ratio: pictureRatio }), says: describe(scene) }]
+	})
+}
+
+/** Prices what is on the designer's desk, draws it, and says what stops it, storing nothing. */
 export async function priceDraft(
 	viewer: Viewer,
 	{ proposal, draft }: { proposal: ProposalId; draft: Draft },
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<Desk | undefined> {
-	const known = factsOf(viewer, proposal, stamp)
+	const known = knownFor(viewer, proposal, stamp)
 	if (known === undefined) return undefined
-	const { facts, timeZone } = known
+	const { facts, timeZone, site } = known
 	const today = dayOf(stamp.at, timeZone)
 	const words = wordsIn(facts.studio.currency)
 	const { offer } = makeOffer(draft, facts, words.money, 1, today)
+	const ask = askOf(draft, facts, site)
 	const priced = draft.options.flatMap((option) => {
 		const job = jobOf(draft, option, facts)
-		return job === null ? [] : [{ key: option.key, ...price(job, words) }]
+		return job === null ? [] : [{ option, key: option.key, ...price(job, words) }]
 	})
 	return {
-		options: priced.map(({ key, list, costs }) =>
-			deskOption(
+		options: priced.map(({ option, key, list, costs }) => ({
+			...deskOption(
 				{ key, quote: quote(list, everything), costing: costing(list, costs, everything) },
 				offer,
 				facts.rates,
 				words.money,
 			),
-		),
+			words: ask === undefined ? [] : paletteWords(option, ask),
+			pots: potStates(option, draft, facts),
+			pictures: picturesOf(offer, key),
+		})),
 		extras: priced[0]?.costs.parts.filter(({ is }) => is === 'extra').map((part) => deskExtra(part, words.money)) ?? [],
 		problems: problems(draft, facts, today),
 	}
@@ -68,7 +86,7 @@ export async function previewOffer(
 	{ proposal, draft }: { proposal: ProposalId; draft: Draft },
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<Offer | undefined> {
-	const known = factsOf(viewer, proposal, stamp)
+	const known = knownFor(viewer, proposal, stamp)
 	if (known === undefined) return undefined
 	const today = dayOf(stamp.at, known.timeZone)
 	return makeOffer(draft, known.facts, wordsIn(known.facts.studio.currency).money, 1, today).offer

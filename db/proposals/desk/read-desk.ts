@@ -6,14 +6,15 @@ import type { State } from '@/lib/proposal/state'
 import type { Season } from '@/lib/season/season'
 import type { Day } from '@/lib/units/day'
 import type { ClientId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
-import { type Reading, read } from '../open'
-import { material, siteColour } from '../schema'
-import type { Stamp } from '../stamp'
-import { draftOf, revisionOf } from './documents'
-import { factsFor } from './facts'
-import { type Found, findProposal } from './find'
-import { answerTo, type GivenAnswer } from './read-offer'
-import { recipientsOf } from './recipients'
+import { libraryIn } from '../../catalogue/read-recipes'
+import { type Reading, read } from '../../open'
+import { material, siteColour } from '../../schema'
+import type { Stamp } from '../../stamp'
+import { draftOf, revisionOf } from '../documents'
+import { factsFor } from '../facts'
+import { type Found, findProposal } from '../find'
+import { answerTo, type GivenAnswer } from '../read-offer'
+import { recipientsOf } from '../recipients'
 
 function coloursOf(db: Reading, places: readonly PlaceId[]) {
 	const { placeId: place, name, hex, side } = siteColour
@@ -49,6 +50,7 @@ export type Desk = {
 	readonly places: readonly { readonly id: string; readonly name: string }[]
 	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
 	readonly colours: ReturnType<typeof coloursOf>
+	readonly recipes: readonly { readonly id: string; readonly name: string }[]
 	readonly materials: ReturnType<typeof materialsIn>
 }
 
@@ -79,6 +81,9 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 				db,
 				sites.map((site) => site.id),
 			),
+			recipes: libraryIn(db)
+				.filter(({ quarter }) => quarter === season.quarter)
+				.map(({ id: of, name }) => ({ id: of, name })),
 			materials: materialsIn(db),
 		}
 	})
