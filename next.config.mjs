@@ -23,7 +23,8 @@ export default {
 	experimental: {
 		authInterrupts: true,
 		serverActions: { bodySizeLimit: '64kb' },
-		proxyClientMaxBodySize: '512kb',
+		// As much as a photo; what else may hold is less, and looked at before it is read (`app/server/edge/screen.ts`).
+		proxyClientMaxBodySize: '16mb',
 	},
 	headers: async () => [{ source: '/:path*', headers }],
 }

@@ -42,3 +42,9 @@ export async function isOpened(): Promise<boolean> {
 	const purpose = sent.get('sec-purpose') ?? sent.get('purpose') ?? ''
 	return sent.get('sec-fetch-dest') === 'document' && !sent.has('next-router-prefetch') && !purpose.includes('prefetch')
 }
+
+/** The hour that the address of a page asks for; null leaves it to the window. */
+export function hourIn(value: string | string[] | undefined): 'day' | 'evening' | null {
+	const hour = first(value)
+	return hour === 'day' || hour === 'evening' ? hour : null
+}

@@ -1,5 +1,5 @@
 import { useId } from 'react'
-import type { WallKind } from '@/lib/proposal/facts'
+import type { WallKind } from '@/lib/container/site'
 
 type Tile = { readonly width: number; readonly height: number; readonly shade: string; readonly light: string }
 

@@ -10,7 +10,8 @@ export type Refused = {
 
 const forms = new Set(['application/x-www-form-urlencoded', 'multipart/form-data'])
 const kilobyte = 1024
-const mostBytes = { form: 64 * kilobyte, draft: 400 * kilobyte, report: 16 * kilobyte }
+const mostBytes = { form: 64 * kilobyte, draft: 400 * kilobyte, report: 16 * kilobyte, photo: 15_000 * kilobyte }
+const photoPath = /^\/studio\/clients\/[^/]+\/photo$/
 export const reportPath = '/csp-report'
 
 const plainType = (headers: Headers) => (headers.get('content-type') ?? '').split(';', 1)[0]?.trim().toLowerCase() ?? ''
@@ -20,6 +21,7 @@ function kindOf(headers: Headers, path: string): keyof typeof mostBytes | undefi
 	const type = plainType(headers)
 	if (path === reportPath)
 		return type === 'application/csp-report' || type === 'application/reports+json' ? 'report' : undefined
+	if (type === 'multipart/form-data' && photoPath.test(path)) return 'photo'
 	if (forms.has(type)) return 'form'
 	if (type === 'application/json') return 'draft'
 	return type === 'text/plain' && headers.has('next-action') ? 'form' : undefined

@@ -1,58 +1,88 @@
-import { list } from '@/lib/format/words'
+import Link from 'next/link'
+import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
-import { Strip } from '../strip'
-import { Wall } from '../wall'
+import { hasLights, sceneOf } from '@/lib/proposal/offer/scene-of'
+import { Drawn } from './drawn'
+import { FlatHero } from './flat-hero'
 
-const colours = ({ palette }: { readonly palette: OfferView['options'][number]['palette'] }) =>
-	list(palette.map(({ name }) => name))
+type Props = {
+	readonly view: OfferView
+	readonly pictures: string
+	/** Chosen by the client; null leaves it to their window. */
+	readonly hour: Scene['hour'] | null
+	readonly hrefOf: (hour: Scene['hour']) => string
+}
 
-/** The client's own wall first, with the palette's strip before it; several strips while none is picked. */
-export function Hero({ view }: { readonly view: OfferView }) {
-	const { offer, onWall, options } = view
-	const [place] = offer.places
-	if (place === undefined) return null
-	const shown = onWall === undefined ? options : [onWall]
-	const said = shown.map((option) => `${option.name}: ${colours(option)}`).join('; ')
-	return (
-		<div
-			className={`relative flex min-h-[19rem] items-end justify-center overflow-hidden px-4 pt-10 pb-9 sm:min-h-[26rem] sm:pb-14 ${options.length > 1 ? 'the-wall' : ''}`}
-		>
-			<Wall
-				kind={place.wall.kind}
-				hex={place.wall.hex}
-				label={`Your wall, ${place.wall.kind}, and before it ${said}`}
-			/>
-			<ul aria-hidden="true" className="relative flex w-full max-w-5xl items-end justify-center gap-3 sm:gap-8">
-				{shown.map((option) => (
-					<li
-						key={option.key}
-						className={`min-w-0 bg-ground p-2 shadow-[0_3px_14px_rgb(0_0_0/.35)] sm:p-3 ${shown.length === 1 ? 'w-full max-w-md' : 'max-w-64 flex-1'}`}
-					>
-						{shown.length === 1 ? (
-							<Strip palette={option.palette.map((chip) => ({ ...chip, echoes: '' }))} tall />
-						) : (
-							<BareStrip palette={option.palette} />
-						)}
-						<p className="mt-2 text-sm leading-tight font-bold sm:text-base">{option.name}</p>
+/** The client's own wall first, with the containers before it; while no palette is picked, the same wall once for each. */
+export function Hero({ view, pictures, hour, hrefOf }: Props) {
+	const { offer, onWall, options, chosen } = view
+	const shownOf = (option: string) => ({ place: '', option, ...chosen, hour })
+	const scene = sceneOf(offer, { ...shownOf(onWall?.key ?? ''), hour: 'day', measure: 'none' })
+	if (scene === undefined) return <FlatHero view={view} />
+	if (onWall === undefined)
+		return (
+			<ul className={`grid gap-px bg-ground ${columns[options.length] ?? 'grid-cols-2'}`}>
+				{options.map(({ key, name }) => (
+					<li key={key} className="relative">
+						<Drawn
+							offer={offer}
+							pictures={pictures}
+							shown={shownOf(key)}
+							cut={{ phone: 'panel', wide: 'panel' }}
+							className="max-h-[78vh] object-cover object-bottom"
+							isFirst
+						/>
+						<a
+							href="#palettes"
+							className="absolute start-2 bottom-2 bg-ground px-2 py-1 text-sm leading-tight font-bold text-ink no-underline sm:start-4 sm:bottom-4 sm:text-base"
+						>
+							{name}
+						</a>
 					</li>
 				))}
 			</ul>
+		)
+	return (
+		<div className="relative">
+			<Drawn
+				offer={offer}
+				pictures={pictures}
+				shown={shownOf(onWall.key)}
+				cut={{ phone: 'phone', wide: 'wide' }}
+				className="max-h-[82vh] object-cover object-bottom"
+				isFirst
+			/>
+			{hasLights(scene) && <Hour hour={hour} hrefOf={hrefOf} />}
 		</div>
 	)
 }
 
-function BareStrip({ palette }: { readonly palette: OfferView['options'][number]['palette'] }) {
-	return (
-		<svg
-			aria-hidden="true"
-			viewBox={`0 0 ${palette.length} 1`}
-			preserveAspectRatio="none"
-			width="100%"
-			className="block h-16 sm:h-24"
+const columns: Readonly<Record<number, string>> = {
+	2: 'grid-cols-2',
+	3: 'grid-cols-3',
+	4: 'grid-cols-2 sm:grid-cols-4',
+}
+
+function Hour({ hour, hrefOf }: Pick<Props, 'hour' | 'hrefOf'>) {
+	const link = (to: Scene['hour'], words: string) => (
+		<Link
+			href={hrefOf(to)}
+			replace
+			scroll={false}
+			prefetch={false}
+			aria-current={hour === to ? 'true' : undefined}
+			className={`inline-flex min-h-11 items-center px-3 font-semibold text-ink ${hour === to ? 'no-underline' : ''}`}
 		>
-			{palette.map(({ hex, name }, index) => (
-				<rect key={`${name} ${hex}`} x={index} width="1.02" height="1" fill={hex} />
-			))}
-		</svg>
+			{words}
+		</Link>
+	)
+	return (
+		<nav
+			aria-label="Hour of the picture"
+			className="no-print absolute end-2 bottom-2 flex bg-ground sm:end-4 sm:bottom-4"
+		>
+			{link('day', 'By day')}
+			{link('evening', 'In the evening')}
+		</nav>
 	)
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import { choiceQuery } from '@/lib/forms/read'
+import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
@@ -22,6 +23,9 @@ type Props = {
 	/** An approval has been given: `view` shows what was chosen. */
 	readonly isChosen?: boolean
 	readonly told: ReactNode
+	/** Address of the pictures, without a query. */
+	readonly pictures: string
+	readonly hour: Scene['hour'] | null
 }
 
 /** Of these nothing goes in. */
@@ -32,21 +36,26 @@ const bare = (hex: string) => hex.slice(1)
 function hrefFor({ extras, pots }: OfferView, path: string, revision = '') {
 	const extra = extras.filter(({ isAdded }) => isAdded).map(({ key }) => key)
 	const without = pots.filter(({ isOut }) => isOut).map(({ id }) => id)
-	return (option: string) => `${path}?${choiceQuery({ option, extra, without, revision })}`
+	return (option: string | null, hour: Scene['hour'] | null) => {
+		const query = choiceQuery({ option: option ?? '', extra, without, revision })
+		if (hour !== null) query.set('hour', hour)
+		return `${path}?${query}`
+	}
 }
 
 /** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
-export function OfferPage({ view, path, revision, may, state, isChosen = false, told }: Props) {
+export function OfferPage({ view, path, revision, may, state, isChosen = false, told, pictures, hour }: Props) {
 	const isOpen = state === 'waiting for an answer'
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
 	const wall = offer.places[0]?.wall.hex
+	const hrefOf = hrefFor(view, path, revision)
 	const tint = wall && accent && `${bare(wall)}-${bare(accent)}`
 	return (
 		<article data-tint={tint}>
 			{tint && <link rel="stylesheet" href={`/tint/${tint}.css`} precedence="tint" />}
 			<div>
-				<Hero view={view} />
+				<Hero view={view} pictures={pictures} hour={hour} hrefOf={(to) => hrefOf(onWall?.key ?? null, to)} />
 				<div className="band pb-8">
 					<div className="mx-auto max-w-5xl px-5 pt-1 sm:px-8">
 						{told}
@@ -64,11 +73,18 @@ export function OfferPage({ view, path, revision, may, state, isChosen = false, 
 					<p className="mt-4 text-soft">
 						{offer.signedBy}, {offer.studio}
 					</p>
-					<Palettes view={view} isOpen={isOpen} isChosen={isChosen} hrefOf={hrefFor(view, path, revision)} />
+					<Palettes
+						view={view}
+						isOpen={isOpen}
+						isChosen={isChosen}
+						pictures={pictures}
+						hour={hour}
+						hrefOf={(option) => hrefOf(option, hour)}
+					/>
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">
-				<Pots view={view} />
+				<Pots view={view} pictures={pictures} hour={hour} />
 				<Yours view={view} path={path} revision={revision} isOpen={isOpen && may !== 'look'} />
 				<Price price={view.price} />
 				<Cautions cautions={view.cautions} />

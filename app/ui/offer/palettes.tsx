@@ -1,13 +1,18 @@
 import Link from 'next/link'
 import { numberWord } from '@/lib/format/words'
+import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { Strip } from '../strip'
+import { Drawn } from './drawn'
 
 type Props = {
 	readonly view: OfferView
 	readonly isOpen: boolean
 	readonly isChosen: boolean
-	readonly hrefOf: (option: string) => string
+	readonly pictures: string
+	readonly hour: Scene['hour'] | null
+	/** Null shows all side by side. */
+	readonly hrefOf: (option: string | null) => string
 }
 
 function title(options: OfferView['options'], name: string, isChosen: boolean): string {
@@ -16,7 +21,8 @@ function title(options: OfferView['options'], name: string, isChosen: boolean): 
 }
 
 /** Each palette a strip from the paint shop, with its total; putting one on the wall picks it. Of a choice that was made only what was chosen. */
-export function Palettes({ view, isOpen, isChosen, hrefOf }: Props) {
+export function Palettes({ view, isOpen, isChosen, pictures, hour, hrefOf }: Props) {
+	const { offer, onWall, chosen } = view
 	const options = isChosen ? view.options.filter(({ isOnWall }) => isOnWall) : view.options
 	const [only] = options
 	if (only === undefined) return null
@@ -28,8 +34,23 @@ export function Palettes({ view, isOpen, isChosen, hrefOf }: Props) {
 			</h2>
 			{several && isOpen && (
 				<p className="mt-1 text-soft">
-					Put one on the wall above to see what it holds and costs. Nothing is chosen until you approve.
+					Put one on the wall to see what it holds and costs. Nothing is chosen until you approve.
 				</p>
+			)}
+			{several && isOpen && onWall !== undefined && (
+				<div className="no-print sticky top-0 z-5 -mx-5 mt-4 sm:mx-0">
+					<Drawn
+						offer={offer}
+						pictures={pictures}
+						shown={{ place: '', option: onWall.key, ...chosen, hour }}
+						cut={{ phone: 'slim', wide: 'slim' }}
+						className="max-h-[30vh] object-cover object-bottom"
+					/>
+					<p className="flex flex-wrap justify-between gap-x-4 bg-ground px-5 py-1 sm:px-0">
+						<b>{onWall.name}</b>
+						<a href={hrefOf(null)}>See all side by side</a>
+					</p>
+				</div>
 			)}
 			<ul className={`mt-5 grid gap-5 ${several ? 'lg:grid-cols-3' : 'max-w-2xl'}`}>
 				{options.map((option) => (

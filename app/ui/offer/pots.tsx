@@ -1,13 +1,29 @@
+import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
+import { Drawn } from './drawn'
+
+type Props = { readonly view: OfferView; readonly pictures: string; readonly hour: Scene['hour'] | null }
 
 /** What is in each pot, as one would tell a neighbour; pots that hold the same are told once. */
-export function Pots({ view }: { readonly view: OfferView }) {
-	if (view.onWall === undefined) return null
+export function Pots({ view, pictures, hour }: Props) {
+	const { offer, onWall, chosen } = view
+	if (onWall === undefined) return null
 	return (
 		<section className="mt-14" aria-labelledby="pots">
 			<h2 id="pots" className="text-3xl">
 				What is in each pot
 			</h2>
+			{offer.places.slice(1).map(({ id, name }) => (
+				<figure key={id} className="mt-5">
+					<Drawn
+						offer={offer}
+						pictures={pictures}
+						shown={{ place: id, option: onWall.key, ...chosen, hour }}
+						cut={{ phone: 'phone', wide: 'wide' }}
+					/>
+					<figcaption className="mt-1 text-soft">{name}</figcaption>
+				</figure>
+			))}
 			{view.potGroups.map(({ names, words, layers }) => (
 				<div key={names.join()} className="mt-5">
 					<h3 className="text-lg">{names.join(' · ')}</h3>

@@ -1,5 +1,8 @@
-/** A client's wall and the palette before it, small enough for a row. */
-export function Thumbnail({ wall, hexes }: { readonly wall: string | null; readonly hexes: string }) {
+type Props = { readonly wall: string | null; readonly hexes: string; readonly picture: string | null }
+
+/** A client's wall with what stands before it, small enough for a row; flat while nothing was published. */
+export function Thumbnail({ wall, hexes, picture }: Props) {
+	if (picture !== null) return <img src={picture} alt="" width="56" height="44" loading="lazy" className="block" />
 	const colours = [...new Set(hexes.split(' ').filter(Boolean))].slice(0, 4)
 	const width = colours.length === 0 ? 0 : 36 / colours.length
 	return (

@@ -3,8 +3,9 @@ import { stamp } from '@/app/server/start/clock'
 import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
 import { saveClient as keepClient } from '@/db/clients/save-client'
 import { endContact as closeDoor, inviteContact } from '@/db/clients/save-contact'
-import { addSiteColour, savePlace as keepPlace } from '@/db/clients/save-place'
+import { addSiteColours, dropSiteColour, savePlace as keepPlace } from '@/db/clients/save-place'
 import { clientForm, colourForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
+import { coloursForm, dropColourForm } from '@/lib/forms/photo-form'
 
 const page = (client: unknown) => `/studio/clients/${String(client)}`
 
@@ -67,8 +68,35 @@ export async function addColour(form: FormData): Promise<void> {
 		form,
 		{ act: 'change clients', schema: colourForm, page: ({ client }) => page(client) },
 		async (who, { once, client, place, ...colour }) => {
-			const added = await addSiteColour(who, { client, place }, colour, stamp(once))
+			const added = await addSiteColours(who, { client, place }, [colour], stamp(once))
 			return added.ok ? { to: page(client) } : refused(added)
+		},
+	)
+}
+
+export async function addColours(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{
+			act: 'change clients',
+			schema: coloursForm,
+			lists: ['name', 'hex', 'side'],
+			page: ({ client }) => page(client),
+		},
+		async (who, { once, client, place, colours }) => {
+			const added = await addSiteColours(who, { client, place }, colours, stamp(once))
+			return added.ok ? { to: page(client) } : refused(added)
+		},
+	)
+}
+
+export async function dropColour(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: dropColourForm, page: ({ client }) => page(client) },
+		async (who, { once, client, colour }) => {
+			const dropped = await dropSiteColour(who, { client, colour }, stamp(once))
+			return dropped.ok ? { to: page(client) } : refused(dropped)
 		},
 	)
 }

@@ -3,7 +3,8 @@ import { ErrorSummary } from '@/app/ui/error-summary'
 import { one } from '@/app/ui/settings-fields'
 import type { ClientPage } from '@/db/clients/read-clients'
 import type { Attempt } from '@/lib/forms/read'
-import { addColour } from '../actions'
+import { addColour, dropColour } from '../actions'
+import { PhotoColours } from './photo-colours'
 
 type Site = ClientPage['places'][number]
 type Props = { readonly client: string; readonly place: Site; readonly attempt: Attempt }
@@ -28,18 +29,27 @@ export function Place({ client, place, attempt }: Props) {
 			</p>
 			<p className="whitespace-pre-line text-soft">{address}</p>
 			{accessNote !== '' && <p className="whitespace-pre-line">{accessNote}</p>}
-			<p className="mt-2 flex flex-wrap gap-x-5 gap-y-1">
+			<div className="mt-2 flex flex-wrap gap-x-5 gap-y-1">
 				<span>
 					<Chip hex={wallHex} />
 					wall, {wallKind}
 				</span>
 				{colours.map(({ id: colour, name: called, hex, side }) => (
-					<span key={colour}>
+					<span key={colour} className="flex items-center">
 						<Chip hex={hex} />
 						{called}, {side}
+						<form action={dropColour} className="inline">
+							<input type="hidden" name="once" value={v7()} />
+							<input type="hidden" name="client" value={client} />
+							<input type="hidden" name="colour" value={colour} />
+							<button type="submit" className="does ms-1">
+								Drop<span className="sr-only"> {called}</span>
+							</button>
+						</form>
 					</span>
 				))}
-			</p>
+			</div>
+			<PhotoColours client={client} place={id} once={v7()} />
 			<AddColour client={client} place={id} attempt={attempt} />
 			<Containers base={base} place={id} containers={containers} />
 			<a className="does inline-block" href={`${base}/container?place=${id}`}>

@@ -6,7 +6,7 @@ import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
-import { readDesk } from '@/db/proposals/read-desk'
+import { readDesk } from '@/db/proposals/desk/read-desk'
 import { capital } from '@/lib/format/words'
 import { draftText } from '@/lib/forms/draft-form'
 import { seasonName } from '@/lib/season/season'
@@ -33,7 +33,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 	if (desk === undefined) hide(who)
 	const { told: how, form } = await searchParams
 	const told = first(how)
-	const { client, season, state, number, recipients, places, containers, colours, materials } = desk
+	const { client, season, state, number, recipients, places, containers, colours, materials, recipes } = desk
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>
 			<p className="text-soft">
@@ -55,7 +55,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				proposal={id}
 				version={desk.version}
 				draft={draftText(desk.draft)}
-				known={{ recipients, places, containers, colours, materials }}
+				known={{ recipients, places, containers, colours, materials, recipes }}
 				mayPublish={!['approved', 'cancelled', 'installed'].includes(state.is)}
 			/>
 			<Steps proposal={id} state={state.is} attempt={await attemptFor(who, form)} />

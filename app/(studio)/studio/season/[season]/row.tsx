@@ -14,13 +14,20 @@ type Props = {
 	readonly isReminded: boolean
 }
 
+/** The picture of what stands; what was answered is in its address, for it decides which option is shown. */
+function pictureOf({ id, revision, state }: SeasonRow): string | null {
+	if (revision === null) return null
+	const query = `cut=thumbnail&at=${encodeURIComponent(state)}`
+	return `/proposal/${id}/picture/${revision.slice(0, 16)}.svg?${query}`
+}
+
 export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
 	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency))
 	const isDead = ['skipped', 'lapsed', 'withdrawn', 'cancelled'].includes(row.state)
 	return (
 		<tr>
 			<td className="w-16">
-				<Thumbnail wall={row.wall} hexes={row.paletteHexes} />
+				<Thumbnail wall={row.wall} hexes={row.paletteHexes} picture={pictureOf(row)} />
 			</td>
 			<td className="client">
 				<a href={`/studio/proposal/${row.id}`} className="name text-base">

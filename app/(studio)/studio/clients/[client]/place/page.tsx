@@ -9,15 +9,28 @@ import { ChoiceField, TextField, WordsField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type ClientPage, clientPage } from '@/db/clients/read-clients'
+import { wallKinds } from '@/lib/container/site'
 import type { Typed } from '@/lib/forms/read'
-import { wallKinds } from '@/lib/proposal/offer/offer'
+import { zoneText } from '@/lib/forms/zone-field'
 import { savePlace } from '../../actions'
 
 export const metadata: Metadata = { title: 'Place' }
 
 function savedFields(place: ClientPage['places'][number] | undefined): Typed {
 	if (place === undefined) return { taxPercent: '0', driveMinutes: '0', wallKind: 'clapboard', wallHex: '#8a94a0' }
-	const { id, name, address, taxMilliPercent, driveMinutes, zoneCents, wallKind, wallHex, doorHex, accessNote } = place
+	const {
+		id,
+		name,
+		address,
+		taxMilliPercent,
+		driveMinutes,
+		zoneCents,
+		wallKind,
+		wallHex,
+		doorHex,
+		hardinessZone,
+		accessNote,
+	} = place
 	const zone = zoneCents === null ? '' : (zoneCents / 100).toFixed(2)
 	return {
 		place: id,
@@ -29,6 +42,7 @@ function savedFields(place: ClientPage['places'][number] | undefined): Typed {
 		wallKind,
 		wallHex,
 		doorHex: doorHex ?? '',
+		hardinessZone: zoneText(hardinessZone),
 		accessNote,
 	}
 }
@@ -73,6 +87,9 @@ export default async function PlaceCard({ params, searchParams }: PageProps<'/st
 				/>
 				{text_('wallHex', 'Its colour', { type: 'color' })}
 				{text_('doorHex', 'Colour of the door, such as #7a3a2e (optional)')}
+				{text_('hardinessZone', 'Hardiness zone, such as 5b (optional)', {
+					hint: 'From the published zone map: it says what overwinters here.',
+				})}
 				<WordsField
 					name="accessNote"
 					label="Access"

@@ -11,9 +11,10 @@ import { Containers } from './containers'
 import { Extras } from './extras'
 import { Head } from './head'
 import { freshKey, type Known, namesOf, replaced, without } from './known'
-import { OptionFields } from './option'
+import { OptionFields } from './option/option'
 import { PricePanel } from './price-panel'
 import { SaveAndPublish } from './save-and-publish'
+import { useDesign } from './use-design'
 import { usePriced } from './use-priced'
 import { useSaving } from './use-saving'
 
@@ -35,6 +36,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 	const base = `/studio/proposal/${proposal}`
 	const { draft, saving, isUnsaved, save, change, take } = useSaving(`${base}/save`, { version: first, draft: saved })
 	const priced = usePriced(`${base}/price`, draft)
+	const { designing, propose, grow, tell } = useDesign(base)
 	const { options, agreement } = draft
 	const chosen = useMemo(
 		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
@@ -52,6 +54,25 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 		...(priced.desk?.problems ?? []).map(({ says }) => says),
 	]
 	const setOptions = (next: DraftText['options']) => change({ ...draft, options: next })
+	const putIn = async (option: string, recipe: string | null) => {
+		const answer = await grow(draft, option, recipe)
+		if (answer !== undefined) setOptions(options.map((each) => (each.key === option ? answer.option : each)))
+	}
+	const proposeAll = async () => {
+		const answer = await propose(draft)
+		if (answer === undefined) return
+		setOptions([...options, ...answer.options].slice(0, most))
+		if (answer.short !== null) tell(answer.short)
+	}
+	const note = (option: string, container: string, check: string, words: string | null) => {
+		const others = draft.overruled.filter(
+			(each) => each.option !== option || each.container !== container || each.check !== check,
+		)
+		change({
+			...draft,
+			overruled: words === null ? others : [...others, { option, container, check, note: words }],
+		})
+	}
 	return (
 		<div className="mt-6 grid gap-x-10 gap-y-8 lg:grid-cols-[1fr_22rem]">
 			<div>
@@ -74,6 +95,16 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						agreement.is === 'fixed' && change({ ...draft, agreement: { ...agreement, containers } })
 					}
 				/>
+				<p className="mt-5 flex flex-wrap items-center gap-4">
+					{options.length < most && (
+						<button type="button" className="act" disabled={designing.isAsking} onClick={() => void proposeAll()}>
+							Propose palettes for this wall
+						</button>
+					)}
+					<span role="status" className="text-soft">
+						{designing.isAsking ? 'Designing…' : designing.says}
+					</span>
+				</p>
 				{options.map((option, index) => (
 					<OptionFields
 						key={option.key}
@@ -89,6 +120,9 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						number={index + 1}
 						containers={chosen}
 						hasSupplement={agreement.is === 'fixed'}
+						desk={priced.desk?.options.find(({ key }) => key === option.key)}
+						onGrow={(recipe) => void putIn(option.key, recipe)}
+						onNote={(container, check, words) => note(option.key, container, check, words)}
 					/>
 				))}
 				{options.length < most && (

@@ -1,7 +1,7 @@
 'use client'
 import { Box, Does, Pick } from './box'
 import { type Extra, freshKey, type Known, type Part, replaced, without } from './known'
-import { Lines } from './lines'
+import { Lines } from './option/lines'
 
 type Props = Part<readonly Extra[]> & { readonly known: Known }
 

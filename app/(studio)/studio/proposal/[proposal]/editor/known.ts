@@ -11,6 +11,8 @@ export type Known = {
 	readonly places: readonly { readonly id: string; readonly name: string }[]
 	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
 	readonly colours: readonly { readonly name: string; readonly hex: string; readonly side: string }[]
+	/** The library's, of this season. */
+	readonly recipes: readonly { readonly id: string; readonly name: string }[]
 	readonly materials: readonly {
 		readonly id: string
 		readonly name: string
@@ -43,5 +45,8 @@ export function freshKey(taken: readonly { readonly key: string }[]): string {
 	const used = new Set(taken.map(({ key }) => key))
 	for (let n = 1; ; n += 1) if (!used.has(`k${n}`)) return `k${n}`
 }
+
+/** A line that the designer makes by hand: nothing grows it. */
+export const byHand = { grows: null, isKept: false } as const
 
 export const usualHolding = (kind: Kind): Holding => (kind === 'ornament' || kind === 'light' ? 'lent' : 'sold')

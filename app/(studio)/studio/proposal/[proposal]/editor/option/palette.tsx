@@ -1,6 +1,6 @@
 'use client'
-import { Box, Does } from './box'
-import { type Known, type Option, type Part, replaced, without } from './known'
+import { Box, Does } from '../box'
+import { type Known, type Option, type Part, replaced, without } from '../known'
 
 type Palette = Option['palette']
 

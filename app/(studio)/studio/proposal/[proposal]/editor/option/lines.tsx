@@ -1,7 +1,7 @@
 'use client'
 import { holdingSchema, roleSchema, roles } from '@/lib/recipe/material'
-import { Box, Does, Pick } from './box'
-import { type Known, type Line, type Part, replaced, usualHolding, without } from './known'
+import { Box, Does, Pick } from '../box'
+import { byHand, type Known, type Line, type Part, replaced, usualHolding, without } from '../known'
 
 type Props = Part<readonly Line[]> & { readonly known: Known; readonly of: string }
 
@@ -12,7 +12,10 @@ export function Lines({ value, onChange, errors, path, known, of }: Props) {
 	const [first] = known.materials
 	const add = () => {
 		if (first !== undefined)
-			onChange([...value, { material: first.id, role: first.role, holding: usualHolding(first.kind), count: '1' }])
+			onChange([
+				...value,
+				{ material: first.id, role: first.role, holding: usualHolding(first.kind), count: '1', ...byHand },
+			])
 	}
 	return (
 		<div>
@@ -46,7 +49,7 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of }: RowProp
 		if (next !== undefined) onChange({ ...value, material: id, role: next.role, holding: usualHolding(next.kind) })
 	}
 	return (
-		<li className="grid grid-cols-[1fr_4.5rem] items-start gap-x-2 gap-y-1 border-t border-line py-1 sm:grid-cols-[1fr_4.5rem_3rem_7rem_7rem_auto]">
+		<li className="grid grid-cols-[1fr_4.5rem] items-start gap-x-2 gap-y-1 border-t border-line py-1 sm:grid-cols-[1fr_4.5rem_4.5rem_7rem_7rem_auto]">
 			<Pick
 				hidden
 				label={`Material, ${of}`}
@@ -72,10 +75,15 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of }: RowProp
 				inputMode="decimal"
 				className="text-end"
 				value={value.count}
-				onChange={(count) => onChange({ ...value, count })}
+				onChange={(count) => onChange({ ...value, count, isKept: value.grows !== null })}
 				error={errors[`${path}.count`]}
 			/>
-			<span className="self-center text-sm text-soft">{material?.unit}</span>
+			<span className="self-center text-sm text-soft">
+				{material?.unit}
+				{value.grows !== null && (
+					<Kept isKept={value.isKept} of={of} onChange={(isKept) => onChange({ ...value, isKept })} />
+				)}
+			</span>
 			<Pick
 				hidden
 				label={`Role, ${of}`}
@@ -107,5 +115,29 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of }: RowProp
 				</span>
 			</Does>
 		</li>
+	)
+}
+
+/** A grown count follows the container; one that was changed by hand is kept until it is let go. */
+function Kept({
+	isKept,
+	of,
+	onChange,
+}: {
+	readonly isKept: boolean
+	readonly of: string
+	readonly onChange: (next: boolean) => void
+}) {
+	return (
+		<label className="flex items-center gap-1 text-xs">
+			<input
+				type="checkbox"
+				className="tick small"
+				checked={isKept}
+				aria-label={`Keep this count, ${of}`}
+				onChange={(event) => onChange(event.target.checked)}
+			/>
+			keep
+		</label>
 	)
 }

@@ -1,8 +1,11 @@
 'use client'
-import { Box, Does } from './box'
-import type { Known, Line, Option, Part } from './known'
+import type { DeskOption } from '@/lib/proposal/desk/desk'
+import { Box, Does, Pick } from '../box'
+import type { Known, Line, Option, Part } from '../known'
+import { Findings } from './findings'
 import { Lines } from './lines'
 import { PaletteFields } from './palette'
+import { Pictured } from './pictured'
 
 type Props = Part<Option> & {
 	readonly known: Known
@@ -11,6 +14,11 @@ type Props = Part<Option> & {
 	readonly hasSupplement: boolean
 	readonly onRemove: () => void
 	readonly onCopy: () => void
+	/** As the server sees it; undefined until it has been asked. */
+	readonly desk: DeskOption | undefined
+	/** Grows a recipe of the library into every container, or, with none named, what is there anew. */
+	readonly onGrow: (recipe: string | null) => void
+	readonly onNote: (container: string, check: string, note: string | null) => void
 }
 
 const linesOf = (option: Option, container: string): readonly Line[] =>
@@ -34,6 +42,9 @@ export function OptionFields({
 	hasSupplement,
 	onRemove,
 	onCopy,
+	desk,
+	onGrow,
+	onNote,
 }: Props) {
 	const called = value.name || `palette ${number}`
 	const [first, ...others] = containers
@@ -77,6 +88,9 @@ export function OptionFields({
 				path={`${path}.palette`}
 				known={known}
 			/>
+			{desk !== undefined && desk.words.length > 0 && <p className="mt-1 text-sm text-soft">{desk.words.join(' ')}</p>}
+			<Pictured pictures={desk?.pictures ?? []} />
+			<Recipes recipes={known.recipes} of={called} canGrow={hasGrown(value)} onGrow={onGrow} />
 			{containers.map(({ id, name }, index) => (
 				<div key={id} className="mt-4">
 					<div className="flex flex-wrap items-baseline justify-between gap-x-4">
@@ -91,8 +105,48 @@ export function OptionFields({
 						known={known}
 						of={`${called}, ${name}`}
 					/>
+					{desk?.pots
+						.filter(({ container }) => container === id)
+						.map((state) => (
+							<Findings
+								key={state.container}
+								state={state}
+								of={`${called}, ${name}`}
+								onNote={(check, note) => onNote(id, check, note)}
+							/>
+						))}
 				</div>
 			))}
 		</fieldset>
+	)
+}
+
+const hasGrown = ({ pots }: Option) => pots.some(({ lines }) => lines.some(({ grows }) => grows !== null))
+
+type RecipesProps = {
+	readonly recipes: Known['recipes']
+	readonly of: string
+	readonly canGrow: boolean
+	readonly onGrow: (recipe: string | null) => void
+}
+
+/** Choosing a recipe puts it into every container, grown to each; counts that are kept stay. */
+function Recipes({ recipes, of, canGrow, onGrow }: RecipesProps) {
+	return (
+		<div className="mt-3 flex flex-wrap items-end gap-x-4">
+			<Pick label={`Put a recipe into ${of}`} value="" onChange={(recipe) => recipe !== '' && onGrow(recipe)}>
+				<option value="">Choose a recipe…</option>
+				{recipes.map(({ id, name }) => (
+					<option key={id} value={id}>
+						{name}
+					</option>
+				))}
+			</Pick>
+			{canGrow && (
+				<Does onClick={() => onGrow(null)}>
+					Grow it anew<span className="sr-only">, {of}</span>
+				</Does>
+			)}
+		</div>
 	)
 }

@@ -1,0 +1,42 @@
+'use client'
+import { useCallback, useState } from 'react'
+import type { DraftText } from '@/lib/forms/draft-form'
+import type { Option } from './known'
+
+export type Designing = { readonly isAsking: boolean; readonly says: string }
+
+type Proposed = { readonly options: readonly Option[]; readonly short: string | null }
+type Grown = { readonly option: Option }
+
+const outOfReach = 'The server is out of reach, or something on the desk cannot be read yet. Nothing was changed.'
+
+/** What the server designs from the desk as it stands: palettes for the wall, a recipe grown to the containers. It keeps nothing. */
+export function useDesign(base: string) {
+	const [designing, setDesigning] = useState<Designing>({ isAsking: false, says: '' })
+	const ask = useCallback(
+		async <Answer>(what: 'propose' | 'grow', body: object): Promise<Answer | undefined> => {
+			setDesigning({ isAsking: true, says: '' })
+			try {
+				const response = await fetch(`${base}/${what}`, {
+					method: 'POST',
+					headers: { 'content-type': 'application/json' },
+					body: JSON.stringify(body),
+				})
+				const answer: Answer | undefined = response.status === 200 ? await response.json() : undefined
+				setDesigning({ isAsking: false, says: answer === undefined ? outOfReach : '' })
+				return answer
+			} catch {
+				setDesigning({ isAsking: false, says: outOfReach })
+				return undefined
+			}
+		},
+		[base],
+	)
+	const propose = useCallback((draft: DraftText) => ask<Proposed>('propose', { draft }), [ask])
+	const grow = useCallback(
+		(draft: DraftText, option: string, recipe: string | null) => ask<Grown>('grow', { draft, option, recipe }),
+		[ask],
+	)
+	const tell = useCallback((says: string) => setDesigning({ isAsking: false, says }), [])
+	return { designing, propose, grow, tell }
+}

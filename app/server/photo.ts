@@ -1,0 +1,63 @@
+import 'server-only'
+import sharp from 'sharp'
+import { corrected } from '@/lib/colour/site/corrected'
+import type { PhotoSize, Spot } from '@/lib/colour/site/photo'
+import { type FoundColour, siteColours } from '@/lib/colour/site/site-colours'
+
+const most = { pixels: 50_000_000, seconds: 10, side: 400, preview: 720 }
+const kinds = new Set(['jpeg', 'png', 'webp'])
+
+sharp.concurrency(1)
+sharp.cache(false)
+// Only what cameras make is read: the same library would open drawings, documents and archives.
+sharp.block({ operation: ['VipsForeignLoad'] })
+sharp.unblock({
+	operation: ['VipsForeignLoadJpegBuffer', 'VipsForeignLoadPngBuffer', 'VipsForeignLoadWebpBuffer'],
+})
+
+export type Looked =
+	| { readonly ok: true; readonly colours: readonly FoundColour[]; readonly preview: string; readonly says: string }
+	| { readonly ok: false; readonly says: string }
+
+const unreadable = {
+	ok: false,
+	says: 'This could not be read as a photo. Send it as JPEG, PNG or WebP; a phone’s HEIC has to be saved as JPEG first.',
+} as const
+
+const open = (bytes: Uint8Array) => sharp(bytes, { limitInputPixels: most.pixels, failOn: 'error' })
+
+async function isPhoto(bytes: Uint8Array): Promise<boolean> {
+	const { format, pages = 1 } = await open(bytes).metadata()
+	return kinds.has(format ?? '') && pages === 1
+}
+
+/** Upright, in sRGB, without what the camera wrote beside it, no wider than `side`. */
+const small = (bytes: Uint8Array, side: number) =>
+	open(bytes)
+		.timeout({ seconds: most.seconds })
+		.autoOrient()
+		.resize(side, side, { fit: 'inside', withoutEnlargement: true })
+		.toColourspace('srgb')
+		.flatten({ background: '#ffffff' })
+
+async function look(bytes: Uint8Array, whiteAt: Spot | null): Promise<Looked> {
+	if (!(await isPhoto(bytes))) return unreadable
+	const { data, info } = await small(bytes, most.side).removeAlpha().raw().toBuffer({ resolveWithObject: true })
+	const { channels } = info
+	if (channels > 4) return unreadable
+	const size: PhotoSize = { width: info.width, height: info.height, channels: channels === 1 ? 1 : 3 }
+	const cast = whiteAt === null ? null : corrected(data, size, whiteAt)
+	const colours = siteColours(cast?.ok ? cast.pixels : data, size)
+	const preview = await small(bytes, most.preview).jpeg({ quality: 72 }).toBuffer()
+	const says = cast === null || cast.ok ? '' : cast.says
+	return { ok: true, colours, preview: `data:image/jpeg;base64,${preview.toString('base64')}`, says }
+}
+
+let before: Promise<unknown> = Promise.resolve()
+
+/** The colours of a photo, one photo at a time; the photo itself is not kept. */
+export function lookAtPhoto(bytes: Uint8Array, whiteAt: Spot | null): Promise<Looked> {
+	const mine = before.then(() => look(bytes, whiteAt)).catch((): Looked => unreadable)
+	before = mine
+	return mine
+}

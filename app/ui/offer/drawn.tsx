@@ -1,0 +1,46 @@
+import { type Cut, pictureQuery } from '@/lib/forms/picture-address'
+import type { Scene } from '@/lib/picture/scene'
+import { describe } from '@/lib/picture/words/describe'
+import type { Offer } from '@/lib/proposal/offer/offer'
+import { hasLights, type Shown, sceneOf } from '@/lib/proposal/offer/scene-of'
+
+type Props = {
+	readonly offer: Offer
+	/** Address of the offer's pictures, without a query. */
+	readonly pictures: string
+	readonly shown: Omit<Shown, 'hour' | 'measure'> & { readonly hour: Scene['hour'] | null }
+	/** By the width of the window: how it is cut on a phone, and elsewhere. */
+	readonly cut: { readonly phone: Cut; readonly wide: Cut }
+	readonly className?: string
+	readonly isFirst?: boolean
+}
+
+const phone = '(max-width: 40rem)'
+const dusk = '(prefers-color-scheme: dark)'
+
+/**
+ * A picture of an offer with its description. Where nobody chose the hour, a window at dusk shows the evening, if there
+ * are lights to be seen by.
+ */
+export function Drawn({ offer, pictures, shown, cut, className = '', isFirst = false }: Props) {
+	const scene = sceneOf(offer, { ...shown, hour: shown.hour ?? 'day', measure: 'none' })
+	if (scene === undefined) return null
+	const at = (of: Cut, hour: Scene['hour']) =>
+		`${pictures}?${pictureQuery({ ...shown, hour, measure: 'none', cut: of })}`
+	const hour = shown.hour ?? 'day'
+	const turns = shown.hour === null && hasLights(scene)
+	return (
+		<picture>
+			{turns && <source media={`${phone} and ${dusk}`} srcSet={at(cut.phone, 'evening')} />}
+			{turns && <source media={dusk} srcSet={at(cut.wide, 'evening')} />}
+			<source media={phone} srcSet={at(cut.phone, hour)} />
+			<img
+				src={at(cut.wide, hour)}
+				alt={describe(scene)}
+				className={`block w-full ${className}`}
+				loading={isFirst ? 'eager' : 'lazy'}
+				decoding="async"
+			/>
+		</picture>
+	)
+}
