@@ -1,4 +1,4 @@
-import { and, asc, eq, isNull } from 'drizzle-orm'
+import { asc, eq, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { PersonId } from '@/lib/units/id'
 import { read, write } from '../open'
@@ -38,14 +38,15 @@ export async function endStaff(viewer: Viewer, id: PersonId, stamp: Stamp): Prom
 	if (no !== null) return no
 	if (viewer.is === 'staff' && viewer.person === id) return { ok: false, why: 'that is you' }
 	return write((tx): StaffEnded => {
-		const theirs = and(eq(staff.personId, id), isNull(staff.endedAt))
+		const theirs = eq(staff.personId, id)
 		const [found] = tx
-			.select({ address: person.email })
+			.select({ address: person.email, endedAt: staff.endedAt })
 			.from(staff)
 			.innerJoin(person, eq(person.id, staff.personId))
 			.where(theirs)
 			.all()
 		if (found === undefined) return hidden
+		if (found.endedAt !== null) return { ok: true }
 		tx.update(staff).set({ endedAt: stamp.at }).where(theirs).run()
 		tx.delete(session).where(eq(session.userId, id)).run()
 		tx.delete(signInToken).where(eq(signInToken.identifier, found.address)).run()
