@@ -79,7 +79,7 @@ function One({ step, label, says, reason, proposal, attempt }: OneProps) {
 			<summary className="does inline-block">{label}</summary>
 			<form action={steer} className="mt-1 mb-5">
 				<ErrorSummary errors={byId(errors, box)} />
-				<p className="text-soft">{says}</p>
+				<p className="mt-3 text-soft">{says}</p>
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="proposal" value={proposal} />
 				<input type="hidden" name="step" value={step} />
