@@ -12,11 +12,13 @@ test('a helper sees on a phone what goes into which pot, and no price', async ({
 	await expect(page.getByRole('navigation').getByRole('link')).toHaveText(['To install'])
 
 	const union = page.getByRole('region', { name: cast.clients.creditUnion.name })
+	await expect(union.getByText('Water from the yard')).toBeHidden()
+	await union.getByRole('heading', { name: cast.clients.creditUnion.name }).click()
 	await expect(union).toContainText('Water from the yard, the guard has the key.')
 	await expect(union).toContainText('Closed on Mondays; park on the slope, wheels to the kerb.')
-	await expect(union.getByRole('group')).toHaveCount(6)
-	const left = union.getByRole('group').filter({ hasText: 'Left of the doors' })
-	await expect(left.getByRole('listitem')).toHaveText([
+	await expect(union.getByRole('group')).toHaveCount(4)
+	const pair = union.getByRole('group').filter({ hasText: /^2 × Left of the doors and Right of the doors/ })
+	await expect(pair.getByRole('listitem')).toHaveText([
 		'23 stemsgold-twig dogwood',
 		'26 stemsnoble fir',
 		'20 stemsboxwood',

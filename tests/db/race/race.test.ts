@@ -40,8 +40,8 @@ test('two approve the same revision at the same moment: one answer, and the othe
 		expect(count("SELECT count(*) FROM event WHERE act = 'proposal approved' AND facts LIKE ?", `%${revision}%`)).toBe(
 			1,
 		)
+		// One to each of the three contacts, one to the designer.
 		const mails = "SELECT count(*) FROM outbox WHERE message IN ('approved', 'approval received') AND facts = ?"
-		// To each of the three contacts and to the designer, once.
 		expect(count(mails, JSON.stringify({ number: round, proposal: idOf('bakery') }))).toBe(4)
 		await steer('bakery', 'reopen')
 		await publish('bakery')

@@ -7,19 +7,28 @@ import { saveClient } from './actions'
 
 type Props = { readonly attempt: Attempt; readonly saved: Typed }
 
+const labels = {
+	name: 'Name',
+	kind: 'Business or household',
+	netDays: 'A business pays within',
+	exemptCertificate: 'Tax-exempt certificate (if any)',
+	exemptExpires: 'Certificate expires on',
+	studioNote: 'Note for the studio',
+}
+
 /** A client's own card: who they are to the books. */
 export function ClientForm({ attempt, saved }: Props) {
 	const { errors } = attempt
 	const typed = { ...saved, ...attempt.typed }
 	return (
 		<form key={JSON.stringify(attempt.typed)} action={saveClient} className="max-w-xl" noValidate>
-			<ErrorSummary errors={errors} />
+			<ErrorSummary errors={errors} labels={labels} />
 			<input type="hidden" name="once" value={v7()} />
 			<input type="hidden" name="client" value={one(saved, 'client')} />
-			<TextField name="name" label="Name" value={one(typed, 'name')} error={errors.name} />
+			<TextField name="name" label={labels.name} value={one(typed, 'name')} error={errors.name} />
 			<ChoiceField
 				name="kind"
-				label="Business or household"
+				label={labels.kind}
 				value={one(typed, 'kind') || 'business'}
 				choices={[
 					{ value: 'business', label: 'business' },
@@ -29,7 +38,7 @@ export function ClientForm({ attempt, saved }: Props) {
 			/>
 			<ChoiceField
 				name="netDays"
-				label="A business pays within"
+				label={labels.netDays}
 				value={one(typed, 'netDays') || '30'}
 				choices={[
 					{ value: '15', label: '15 days' },
@@ -39,20 +48,20 @@ export function ClientForm({ attempt, saved }: Props) {
 			/>
 			<TextField
 				name="exemptCertificate"
-				label="Tax-exempt certificate (if any)"
+				label={labels.exemptCertificate}
 				value={one(typed, 'exemptCertificate')}
 				error={errors.exemptCertificate}
 			/>
 			<TextField
 				name="exemptExpires"
-				label="Certificate expires on"
+				label={labels.exemptExpires}
 				type="date"
 				value={one(typed, 'exemptExpires')}
 				error={errors.exemptExpires}
 			/>
 			<WordsField
 				name="studioNote"
-				label="Note for the studio"
+				label={labels.studioNote}
 				hint="Never shown to the client."
 				value={one(typed, 'studioNote')}
 				error={errors.studioNote}

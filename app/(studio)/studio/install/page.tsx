@@ -28,41 +28,43 @@ type Props = { readonly install: Install; readonly isOpen: boolean }
 
 function One({ install: { client, window, palette, places, extras }, isOpen }: Props) {
 	return (
-		<details className="mt-8 max-w-3xl border-t-2 border-ink pt-2" aria-label={client} open={isOpen}>
-			<summary className="min-h-11 cursor-pointer">
-				<h2 className="inline text-2xl">{client}</h2>
-				<span className="block text-soft">
-					{palette}, goes in {daySpan(window.from, window.to)}
-				</span>
-			</summary>
-			{places.map(({ name, address, access, pots }) => (
-				<div key={name} className="mt-3">
-					<p className="whitespace-pre-line">
-						<b>{name}</b>, {address}
-					</p>
-					{access !== '' && <p className="said mt-2 whitespace-pre-line">{access}</p>}
-					{samePots(pots).map(({ names, words, lines }) => (
-						<details key={names.join()} className="border-b border-line py-1" open>
-							<summary className="min-h-11 cursor-pointer py-2 text-lg font-semibold">
-								{names.length > 1 && `${names.length} × `}
-								{list(names)}{' '}
-								<span className="text-base font-normal text-soft">
-									{words}
-									{names.length > 1 && '; in each:'}
-								</span>
-							</summary>
-							<Lines lines={lines} />
-						</details>
-					))}
-				</div>
-			))}
-			{extras.map(({ name, lines }) => (
-				<div key={name} className="mt-3">
-					<p className="font-semibold">Extra: {name}</p>
-					<Lines lines={lines} />
-				</div>
-			))}
-		</details>
+		<section className="mt-8 max-w-3xl border-t-2 border-ink pt-2" aria-label={client}>
+			<details open={isOpen}>
+				<summary className="min-h-11 cursor-pointer">
+					<h2 className="inline text-2xl">{client}</h2>
+					<span className="block text-soft">
+						{palette}, goes in {daySpan(window.from, window.to)}
+					</span>
+				</summary>
+				{places.map(({ name, address, access, pots }) => (
+					<div key={name} className="mt-3">
+						<p className="whitespace-pre-line">
+							<b>{name}</b>, {address}
+						</p>
+						{access !== '' && <p className="said mt-2 whitespace-pre-line">{access}</p>}
+						{samePots(pots).map(({ names, words, lines }) => (
+							<details key={names.join()} className="border-b border-line py-1" open>
+								<summary className="min-h-11 cursor-pointer py-2 text-lg font-semibold">
+									{names.length > 1 && `${names.length} × `}
+									{list(names)}{' '}
+									<span className="text-base font-normal text-soft">
+										{words}
+										{names.length > 1 && '; in each:'}
+									</span>
+								</summary>
+								<Lines lines={lines} />
+							</details>
+						))}
+					</div>
+				))}
+				{extras.map(({ name, lines }) => (
+					<div key={name} className="mt-3">
+						<p className="font-semibold">Extra: {name}</p>
+						<Lines lines={lines} />
+					</div>
+				))}
+			</details>
+		</section>
 	)
 }
 

@@ -55,6 +55,16 @@ const choices = [
 	['unit', 'Counted by the', lists.units],
 ] as const
 
+const labels = {
+	name: 'Name',
+	piecesPerUnit: 'Pieces in one of these',
+	hex: 'Its colour',
+	supplier: 'Supplier',
+	size: 'How many in it',
+	price: 'Its price',
+	freightPercent: 'Freight, per cent',
+}
+
 export default async function MaterialCard({ searchParams }: PageProps<'/studio/materials/card'>) {
 	const { who, frame } = await studioPage('/studio/materials/card', 'change the catalogue')
 	const { material: wanted, form } = await searchParams
@@ -62,17 +72,17 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 	if (wanted !== undefined && row === undefined) hide(who)
 	const { typed: tried, errors } = await attemptFor(who, form)
 	const typed = { ...savedFields(row), ...tried }
-	const field = (name: string, label: string, more = {}) => (
-		<TextField name={name} label={label} value={one(typed, name)} error={errors[name]} {...more} />
+	const field = (name: keyof typeof labels, more = {}) => (
+		<TextField name={name} label={labels[name]} value={one(typed, name)} error={errors[name]} {...more} />
 	)
 	return (
 		<StudioFrame {...frame} here="Materials">
 			<h1 className="text-4xl font-extrabold tracking-tight">{row?.material.name ?? 'Add a material'}</h1>
 			<form key={String(form)} action={saveMaterial} className="max-w-xl" noValidate>
-				<ErrorSummary errors={errors} />
+				<ErrorSummary errors={errors} labels={labels} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="material" value={row?.material.id ?? ''} />
-				{field('name', 'Name')}
+				{field('name')}
 				<div className="grid gap-x-6 sm:grid-cols-2">
 					{choices.map(([name, label, values]) => (
 						<ChoiceField
@@ -85,11 +95,11 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 						/>
 					))}
 				</div>
-				{field('piecesPerUnit', 'Pieces in one of these', {
+				{field('piecesPerUnit', {
 					hint: 'Usable tips in a kg; 1 for what is counted singly.',
 					inputMode: 'decimal',
 				})}
-				{field('hex', 'Its colour', { type: 'color' })}
+				{field('hex', { type: 'color' })}
 				<fieldset className="mt-6">
 					<legend className="text-lg font-bold">Hazards, from a published list</legend>
 					<TickField
@@ -106,10 +116,10 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 				</fieldset>
 				<fieldset className="mt-6">
 					<legend className="text-lg font-bold">The pack</legend>
-					{field('supplier', 'Supplier')}
-					{field('size', 'How many in it', { inputMode: 'decimal' })}
-					{field('price', 'Its price', { inputMode: 'decimal' })}
-					{field('freightPercent', 'Freight, per cent', { inputMode: 'decimal' })}
+					{field('supplier')}
+					{field('size', { inputMode: 'decimal' })}
+					{field('price', { inputMode: 'decimal' })}
+					{field('freightPercent', { inputMode: 'decimal' })}
 				</fieldset>
 				<button type="submit" className="act first mt-8">
 					Save the material

@@ -40,13 +40,21 @@ const ticks: readonly Entry[] = [
 	['hoseNear', 'a hose is near'],
 ]
 
+const own = { name: 'Name', colour: 'Its colour', vesselKg: 'Weight of the empty vessel, kg' }
+
+/** What each box of the card is called. */
+export const cardLabels: Readonly<Record<string, string>> = {
+	...own,
+	...Object.fromEntries([...measures, ...choices].map(([name, label]) => [name, label])),
+}
+
 /** The whole card of a container. */
 export function CardFields({ typed, errors, unit }: Props) {
 	return (
 		<>
 			<TextField
 				name="name"
-				label="Name"
+				label={own.name}
 				hint="As in “left of the door”."
 				value={one(typed, 'name')}
 				error={errors.name}
@@ -62,7 +70,7 @@ export function CardFields({ typed, errors, unit }: Props) {
 						error={errors[name]}
 					/>
 				))}
-				<TextField name="colour" label="Its colour" type="color" value={one(typed, 'colour')} error={errors.colour} />
+				<TextField name="colour" label={own.colour} type="color" value={one(typed, 'colour')} error={errors.colour} />
 			</div>
 			<fieldset className="mt-8">
 				<legend className="text-lg font-bold">Outer measures, in {unit === 'in' ? 'inches' : 'centimetres'}</legend>
@@ -80,7 +88,7 @@ export function CardFields({ typed, errors, unit }: Props) {
 					))}
 					<TextField
 						name="vesselKg"
-						label="Weight of the empty vessel, kg"
+						label={own.vesselKg}
 						inputMode="decimal"
 						value={one(typed, 'vesselKg')}
 						error={errors.vesselKg}

@@ -9,7 +9,7 @@ import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { clientPage } from '@/db/clients/read-clients'
 import { readSettings } from '@/db/studio/studio'
 import { saveContainer } from './actions'
-import { CardFields } from './card-fields'
+import { CardFields, cardLabels } from './card-fields'
 import { cardText } from './card-text'
 
 export const metadata: Metadata = { title: 'Container' }
@@ -31,7 +31,7 @@ export default async function ContainerCard({ params, searchParams }: PageProps<
 			</p>
 			<h1 className="text-4xl font-extrabold tracking-tight">{container?.name ?? 'Add a container'}</h1>
 			<form key={String(form)} action={saveContainer} className="max-w-3xl" noValidate>
-				<ErrorSummary errors={errors} />
+				<ErrorSummary errors={errors} labels={cardLabels} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="client" value={page.client.id} />
 				<input type="hidden" name="place" value={place.id} />

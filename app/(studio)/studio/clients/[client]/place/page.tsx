@@ -47,6 +47,19 @@ function savedFields(place: ClientPage['places'][number] | undefined): Typed {
 	}
 }
 
+const labels = {
+	name: 'Name',
+	address: 'Address',
+	taxPercent: 'Sales tax here, per cent',
+	driveMinutes: 'Minutes from your base',
+	zone: 'Flat price for the way (instead of minutes)',
+	wallKind: 'Wall',
+	wallHex: 'Its colour',
+	doorHex: 'Colour of the door, such as #7a3a2e (optional)',
+	hardinessZone: 'Hardiness zone, such as 5b (optional)',
+	accessNote: 'Access',
+}
+
 export default async function PlaceCard({ params, searchParams }: PageProps<'/studio/clients/[client]/place'>) {
 	const { client: text } = await params
 	const { who, frame } = await studioPage(`/studio/clients/${text}/place`, 'change clients')
@@ -56,8 +69,8 @@ export default async function PlaceCard({ params, searchParams }: PageProps<'/st
 	if (page === undefined || (wanted !== undefined && place === undefined)) hide(who)
 	const { typed: tried, errors } = await attemptFor(who, form)
 	const typed = { ...savedFields(place), ...tried }
-	const text_ = (name: string, label: string, more = {}) => (
-		<TextField name={name} label={label} value={one(typed, name)} error={errors[name]} {...more} />
+	const text_ = (name: keyof typeof labels, more = {}) => (
+		<TextField name={name} label={labels[name]} value={one(typed, name)} error={errors[name]} {...more} />
 	)
 	return (
 		<StudioFrame {...frame} here="Clients">
@@ -66,33 +79,31 @@ export default async function PlaceCard({ params, searchParams }: PageProps<'/st
 			</p>
 			<h1 className="text-4xl font-extrabold tracking-tight">{place?.name ?? 'Add a place'}</h1>
 			<form key={String(form)} action={savePlace} className="max-w-xl" noValidate>
-				<ErrorSummary errors={errors} />
+				<ErrorSummary errors={errors} labels={labels} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="client" value={page.client.id} />
 				<input type="hidden" name="place" value={place?.id ?? ''} />
-				{text_('name', 'Name', { hint: 'As in “front door”.' })}
-				<WordsField name="address" label="Address" value={one(typed, 'address')} error={errors.address} />
-				{text_('taxPercent', 'Sales tax here, per cent', {
+				{text_('name', { hint: 'As in “front door”.' })}
+				<WordsField name="address" label={labels.address} value={one(typed, 'address')} error={errors.address} />
+				{text_('taxPercent', {
 					inputMode: 'decimal',
 					hint: 'Ask your accountant what is taxed.',
 				})}
-				{text_('driveMinutes', 'Minutes from your base', { inputMode: 'decimal' })}
-				{text_('zone', 'Flat price for the way (instead of minutes)', { inputMode: 'decimal' })}
+				{text_('driveMinutes', { inputMode: 'decimal' })}
+				{text_('zone', { inputMode: 'decimal' })}
 				<ChoiceField
 					name="wallKind"
-					label="Wall"
+					label={labels.wallKind}
 					value={one(typed, 'wallKind')}
 					choices={wallKinds.map((value) => ({ value, label: value }))}
 					error={errors.wallKind}
 				/>
-				{text_('wallHex', 'Its colour', { type: 'color' })}
-				{text_('doorHex', 'Colour of the door, such as #7a3a2e (optional)')}
-				{text_('hardinessZone', 'Hardiness zone, such as 5b (optional)', {
-					hint: 'From the published zone map: it says what overwinters here.',
-				})}
+				{text_('wallHex', { type: 'color' })}
+				{text_('doorHex')}
+				{text_('hardinessZone', { hint: 'From the published zone map: it says what overwinters here.' })}
 				<WordsField
 					name="accessNote"
-					label="Access"
+					label={labels.accessNote}
 					hint="For whoever comes to install: gate, key, hose, outlet."
 					value={one(typed, 'accessNote')}
 					error={errors.accessNote}
