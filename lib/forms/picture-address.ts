@@ -9,6 +9,7 @@ export const cuts = {
 	phone: { ratio: 1.05, zoom: 'place' },
 	slim: { ratio: 2.6, zoom: 'place' },
 	panel: { ratio: 0.72, zoom: 'pot' },
+	tall: { ratio: 0.5, zoom: 'pot' },
 	thumbnail: { ratio: 1.27, zoom: 'pot' },
 } as const
 export type Cut = keyof typeof cuts
@@ -17,7 +18,7 @@ export type PictureAsk = Shown & { readonly cut: Cut }
 
 const keys = z.array(z.string().max(40)).max(60)
 const ask = z.strictObject({
-	cut: z.enum(['wide', 'full', 'phone', 'slim', 'panel', 'thumbnail']),
+	cut: z.enum(['wide', 'full', 'phone', 'slim', 'panel', 'tall', 'thumbnail']),
 	place: z.string().refine((value) => value === '' || isId(value)),
 	option: z.string().max(40),
 	extra: keys,

@@ -28,7 +28,7 @@ export function Hero({ view, pictures, hour, hrefOf }: Props) {
 							offer={offer}
 							pictures={pictures}
 							shown={shownOf(key)}
-							cut={{ phone: 'panel', wide: 'panel' }}
+							cut={{ phone: 'tall', wide: 'panel' }}
 							className="max-h-[78vh] object-cover object-bottom"
 							isFirst
 						/>

@@ -62,7 +62,7 @@ export const looks: Readonly<Record<MaterialKey, Look>> = {
 	boneGlobes: { ...stored, form: 'cluster', length: 34, across: 18, kg: 0.15 },
 	frostGlobes: { ...stored, form: 'cluster', length: 34, across: 18, kg: 0.15 },
 	pewterGlobes: { ...stored, form: 'cluster', length: 34, across: 18, kg: 0.15 },
-	cones: { ...stored, form: 'cone', length: 30, across: 11, kg: 0.12 },
+	cones: { ...stored, form: 'cone', length: 17, across: 8, kg: 0.12 },
 	navyBow: { ...stored, form: 'ribbon', length: 32, across: 26, kg: 0.05 },
 	rustBow: { ...stored, form: 'ribbon', length: 32, across: 26, kg: 0.05 },
 	roseBow: { ...stored, form: 'ribbon', length: 32, across: 26, kg: 0.05 },

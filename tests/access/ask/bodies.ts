@@ -15,6 +15,25 @@ export const answerForms: Readonly<Record<'approve' | 'change' | 'skip', Form>> 
 	skip: ({ revision }) => [once(), ['revision', revision], ['why', 'We are away.']],
 }
 
+const traits: Fields = [
+	['form', 'berries'],
+	['secondHex', '#5d5148'],
+	['lengthCm', '24'],
+	['acrossCm', '7'],
+	['hadFrom', '10'],
+	['hadTo', '12'],
+	['lastsFrom', '11'],
+	['lastsTo', '2'],
+	['zone', '3b'],
+	['needs', 'sun or part'],
+	['spacingCm', ''],
+	['rootBallLitres', ''],
+	['kgEach', '0.09'],
+	['watts', ''],
+	['mostEndToEnd', ''],
+	['regulated', ''],
+]
+
 const card: Fields = [
 	['name', 'By the gate'],
 	['shape', 'round'],
@@ -88,6 +107,7 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['wallKind', 'brick'],
 		['wallHex', '#8a4a3a'],
 		['doorHex', '#2e3a4a'],
+		['hardinessZone', '6b'],
 		['accessNote', 'Key under the third pot.'],
 	],
 	addColour: ({ client, place }) => [
@@ -98,6 +118,15 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['name', 'awning'],
 		['side', 'outside'],
 	],
+	addColours: ({ client, place }) => [
+		once(),
+		['client', client],
+		['place', place],
+		['hex', '#a98b5d'],
+		['name', 'brass'],
+		['side', 'inside'],
+	],
+	dropColour: ({ client, colour }) => [once(), ['client', client], ['colour', colour]],
 	saveContainer: ({ client, place, container }) => [
 		once(),
 		['client', client],
@@ -116,6 +145,7 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['piecesPerUnit', '12'],
 		['hex', '#a81c2c'],
 		['isPoisonousToPets', 'on'],
+		...traits,
 		['supplier', 'Harbour Greens'],
 		['size', '10'],
 		['price', '83.50'],
@@ -165,11 +195,30 @@ const others: Readonly<Record<string, Fields>> = {
 
 const report = { 'csp-report': { 'effective-directive': 'script-src', 'blocked-uri': 'inline' } }
 
+/** One grey pixel, a PNG. */
+const pixel = Buffer.from(
+	'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGOoBwAAgQCA5yZ4dQAAAABJRU5ErkJggg==',
+	'base64',
+)
+
+/** A photo as the field of a page sends it. */
+export function photo(bytes: Buffer = pixel): Body {
+	const edge = 'doorsill-photo-3b9e'
+	const head = `--${edge}\r\nContent-Disposition: form-data; name="photo"; filename="front.png"\r\nContent-Type: image/png\r\n\r\n`
+	return {
+		body: Buffer.concat([Buffer.from(head), bytes, Buffer.from(`\r\n--${edge}--\r\n`)]),
+		headers: { 'content-type': `multipart/form-data; boundary=${edge}` },
+	}
+}
+
 /** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
 	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
 	if (route.endsWith('/price')) return json({ draft })
+	if (route.endsWith('/propose')) return json({ draft })
+	if (route.endsWith('/grow')) return json({ draft, option: 'a', recipe: null })
+	if (route.endsWith('/photo')) return photo()
 	if (route.endsWith('/save')) return json({ version: things.version, draft })
 	if (route === '/csp-report') return { ...json(report), headers: { 'content-type': 'application/csp-report' } }
 	return urlencoded(others[route] ?? [['words', 'none']])

@@ -52,8 +52,8 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 	})[thing]
 
 /** The address with an id in it, and what a page needs beside it. */
-export function pathOf({ route, path }: Pick<Row, 'route' | 'path'>, id: string, { place }: Things): string {
-	const address = path ?? route.replace(/\[[^\]]+\]/, id)
+export function pathOf({ route, path }: Pick<Row, 'route' | 'path'>, id: string, { place, revision }: Things): string {
+	const address = (path ?? route.replace(/\[[^\]]+\]/, id)).replace('[revision]', `${revision.slice(0, 16)}.svg`)
 	return route.endsWith('/container') ? `${address}?place=${place}` : address
 }
 

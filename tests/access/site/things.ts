@@ -18,6 +18,8 @@ export type Things = {
 	readonly material: string
 	/** Who came last of those who help. */
 	readonly helper: string
+	/** Of the place, the one that came last. */
+	readonly colour: string
 	/** Hash of the revision that stands. */
 	readonly revision: string
 	readonly version: number
@@ -53,6 +55,7 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			answered: answered === undefined ? null : z.string().parse(answered),
 			season: winter,
 			material: one(db, 'SELECT id FROM material ORDER BY id'),
+			colour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position DESC', place),
 			helper: one(db, "SELECT person_id FROM staff WHERE role = 'helper' ORDER BY ended_at IS NULL DESC, since DESC"),
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
@@ -63,7 +66,17 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 /** The same form about a thing that is not there, or that is no id at all. */
 export const allNamed = (things: Things, id: string): Things => ({
 	...things,
-	...{ client: id, place: id, container: id, contact: id, proposal: id, season: id, material: id, helper: id },
+	...{
+		client: id,
+		place: id,
+		container: id,
+		contact: id,
+		proposal: id,
+		season: id,
+		material: id,
+		helper: id,
+		colour: id,
+	},
 })
 
 /** The draft of a proposal as the editor sends it. */

@@ -80,7 +80,14 @@ const toTheirOwn = { ...all('elsewhere'), 'signed out': 'sign-in' } as const
 const answer = { ...approver, approver: 'elsewhere' } as const
 const desk = { ...nobody, designer: 'data', 'signed out': 'signed out' } as const
 
+/** A picture is a file to those who may see what it shows, and not there for all others, signed in or not. */
+const seenBy = (says: Says): Says => ({
+	...all('hidden'),
+	...Object.fromEntries(columns.filter((column) => says[column] === 'page').map((column) => [column, 'file' as const])),
+})
+
 const clientRows: readonly Row[] = [
+	get('/proposal/[proposal]/picture/[revision]', 'see the proposal', 'proposal', seenBy(reader)),
 	get('/home', null, 'nothing', { ...nobody, 'contact of another client': 'elsewhere' }, { twoDoors: 'page' }),
 	get('/home/[client]', 'see the client', 'client', contact),
 	get('/proposal/[proposal]', 'see the proposal', 'proposal', reader),
@@ -94,6 +101,10 @@ const clientRows: readonly Row[] = [
 ]
 
 const studioRows: readonly Row[] = [
+	get('/studio/proposal/[proposal]/preview/picture', 'see the draft', 'proposal', seenBy(designer)),
+	post('/studio/proposal/[proposal]/grow', 'see the draft', 'proposal', desk),
+	post('/studio/proposal/[proposal]/propose', 'see the draft', 'proposal', desk),
+	post('/studio/clients/[client]/photo', 'see clients', 'client', desk),
 	get('/studio', 'see the season', 'nothing', { ...designer, designer: 'elsewhere' }),
 	get('/studio/season/[season]', 'see the season', 'season', designer),
 	get('/studio/install', 'see what to install', 'nothing', staff),
@@ -186,6 +197,8 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'endContact', act: 'change clients' },
 	{ name: 'savePlace', act: 'change clients' },
 	{ name: 'addColour', act: 'change clients' },
+	{ name: 'addColours', act: 'change clients' },
+	{ name: 'dropColour', act: 'change clients' },
 	{ name: 'saveContainer', act: 'change clients' },
 	{ name: 'saveMaterial', act: 'change the catalogue' },
 	{ name: 'saveSettings', act: 'change settings' },

@@ -20,6 +20,38 @@ const measures = [
 const numbersOf = (names: readonly string[]): Record<string, Kind> =>
 	Object.fromEntries(names.map((name) => [name, 'number']))
 
+const emptyTraits = [
+	'secondHex',
+	'lengthCm',
+	'acrossCm',
+	'zone',
+	'spacingCm',
+	'rootBallLitres',
+	'kgEach',
+	'watts',
+	'mostEndToEnd',
+	'regulated',
+] as const
+
+const traits: Readonly<Record<string, Kind>> = {
+	form: 'choice',
+	secondHex: 'hex',
+	lengthCm: 'number',
+	acrossCm: 'number',
+	hadFrom: 'choice',
+	hadTo: 'choice',
+	lastsFrom: 'choice',
+	lastsTo: 'choice',
+	zone: 'choice',
+	needs: 'choice',
+	spacingCm: 'number',
+	rootBallLitres: 'number',
+	kgEach: 'number',
+	watts: 'number',
+	mostEndToEnd: 'number',
+	regulated: 'words',
+}
+
 /** Every field of every form of the studio, by what it is for. */
 export const forms: Readonly<Record<string, Form>> = {
 	plan: {
@@ -59,6 +91,7 @@ export const forms: Readonly<Record<string, Form>> = {
 			wallKind: 'choice',
 			wallHex: 'hex',
 			doorHex: 'hex',
+			hardinessZone: 'choice',
 			accessNote: 'lines',
 		},
 		empty: ['zone'],
@@ -106,13 +139,20 @@ export const forms: Readonly<Record<string, Form>> = {
 			piecesPerUnit: 'number',
 			hex: 'hex',
 			isPoisonousToPets: 'tick',
+			...traits,
 			supplier: 'words',
 			size: 'number',
 			price: 'money',
 			freightPercent: 'number',
 		},
+		empty: [...emptyTraits],
 		hidden: ['material'],
 	},
+	addColours: {
+		fields: { client: 'id', place: 'id', name: 'words', hex: 'hex', side: 'choice' },
+		hidden: ['client', 'place', 'name', 'hex', 'side'],
+	},
+	dropColour: { fields: { client: 'id', colour: 'id' }, hidden: ['client', 'colour'] },
 	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
 	endStaff: { fields: { member: 'id' }, hidden: ['member'] },
 	saveSettings: { fields: { name: 'words', timeZone: 'choice', currency: 'choice', lengths: 'choice' }, hidden: [] },

@@ -50,7 +50,8 @@ describe('a form that is not as the page made it', () => {
 
 	it.each(names)('%s sent twice changes nothing the second time', async (form) => {
 		const own = things()
-		if (form === 'endContact') return
+		// What is gone after the first time is told as not there the second.
+		if (form === 'endContact' || form === 'dropColour') return
 		const sending = posted(actionNamed(form).id, formOf(form, own))
 		const send = () => open.ask('designer', pageWith(form, own), { method: 'POST', ...sending })
 		await again(form)

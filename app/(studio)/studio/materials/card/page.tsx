@@ -9,9 +9,11 @@ import { ChoiceField, TextField, TickField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { listMaterials, type MaterialRow } from '@/db/catalogue/materials'
+import { readSettings } from '@/db/studio/studio'
 import type { Typed } from '@/lib/forms/read'
 import * as lists from '@/lib/recipe/material'
 import { saveMaterial } from '../actions'
+import { Traits, traitLabels, traitTexts } from './traits'
 
 export const metadata: Metadata = { title: 'Material' }
 
@@ -71,7 +73,8 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 	const row = (await listMaterials(who)).find(({ material }) => material.id === first(wanted))
 	if (wanted !== undefined && row === undefined) hide(who)
 	const { typed: tried, errors } = await attemptFor(who, form)
-	const typed = { ...savedFields(row), ...tried }
+	const unit = (await readSettings(who))?.lengths ?? 'in'
+	const typed = { ...savedFields(row), ...traitTexts(row, unit), ...tried }
 	const field = (name: keyof typeof labels, more = {}) => (
 		<TextField name={name} label={labels[name]} value={one(typed, name)} error={errors[name]} {...more} />
 	)
@@ -79,7 +82,7 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 		<StudioFrame {...frame} here="Materials">
 			<h1 className="text-4xl font-extrabold tracking-tight">{row?.material.name ?? 'Add a material'}</h1>
 			<form key={String(form)} action={saveMaterial} className="max-w-xl" noValidate>
-				<ErrorSummary errors={errors} labels={labels} />
+				<ErrorSummary errors={errors} labels={{ ...labels, ...traitLabels }} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="material" value={row?.material.id ?? ''} />
 				{field('name')}
@@ -100,6 +103,7 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 					inputMode: 'decimal',
 				})}
 				{field('hex', { type: 'color' })}
+				<Traits typed={typed} errors={errors} unit={unit} />
 				<fieldset className="mt-6">
 					<legend className="text-lg font-bold">Hazards, from a published list</legend>
 					<TickField
