@@ -53,12 +53,12 @@ function Acts({ onWall, change, path, may }: ActsProps) {
 			{isPreview ? (
 				<Rests>Ask for a change</Rests>
 			) : (
-				<a className="act flex-auto px-3 whitespace-nowrap sm:flex-none" href={change}>
+				<a className="act flex-auto px-3 sm:flex-none" href={change}>
 					Ask for a change
 				</a>
 			)}
 			{!onWall && (
-				<a className="act first flex-auto px-3 whitespace-nowrap sm:flex-none" href="#palettes">
+				<a className="act first flex-auto px-3 sm:flex-none" href="#palettes">
 					Choose a palette
 				</a>
 			)}
@@ -68,7 +68,7 @@ function Acts({ onWall, change, path, may }: ActsProps) {
 					type="submit"
 					form="choice"
 					formAction={`${path}/approve`}
-					className="act first flex-auto px-3 whitespace-nowrap sm:flex-none"
+					className="act first flex-auto px-3 sm:flex-none"
 				>
 					Approve this design
 				</button>
@@ -80,7 +80,7 @@ function Acts({ onWall, change, path, may }: ActsProps) {
 /** What a client could press, in a preview: it rests. */
 function Rests({ children }: { readonly children: string }) {
 	return (
-		<span className="act flex-auto px-3 whitespace-nowrap sm:flex-none" aria-disabled="true">
+		<span className="act flex-auto px-3 sm:flex-none" aria-disabled="true">
 			{children}
 		</span>
 	)

@@ -11,6 +11,8 @@ type Props = {
 	readonly shown: Omit<Shown, 'hour' | 'measure'> & { readonly hour: Scene['hour'] | null }
 	/** By the width of the window: how it is cut on a phone, and elsewhere. */
 	readonly cut: { readonly phone: Cut; readonly wide: Cut }
+	/** What is shown, before the description; without it the picture says nothing that another has not said. */
+	readonly name?: string
 	readonly className?: string
 	readonly isFirst?: boolean
 }
@@ -22,7 +24,7 @@ const dusk = '(prefers-color-scheme: dark)'
  * A picture of an offer with its description. Where nobody chose the hour, a window at dusk shows the evening, if there
  * are lights to be seen by.
  */
-export function Drawn({ offer, pictures, shown, cut, className = '', isFirst = false }: Props) {
+export function Drawn({ offer, pictures, shown, cut, name, className = '', isFirst = false }: Props) {
 	const scene = sceneOf(offer, { ...shown, hour: shown.hour ?? 'day', measure: 'none' })
 	if (scene === undefined) return null
 	const at = (of: Cut, hour: Scene['hour']) =>
@@ -36,7 +38,7 @@ export function Drawn({ offer, pictures, shown, cut, className = '', isFirst = f
 			<source media={phone} srcSet={at(cut.phone, hour)} />
 			<img
 				src={at(cut.wide, hour)}
-				alt={describe(scene)}
+				alt={name === undefined ? '' : `${name}. ${describe(scene)}`}
 				className={`block w-full ${className}`}
 				loading={isFirst ? 'eager' : 'lazy'}
 				decoding="async"

@@ -28,6 +28,7 @@ export function Hero({ view, pictures, hour, hrefOf }: Props) {
 							offer={offer}
 							pictures={pictures}
 							shown={shownOf(key)}
+							name={name}
 							cut={{ phone: 'tall', wide: 'panel' }}
 							className="max-h-[78vh] object-cover object-bottom"
 							isFirst
@@ -48,6 +49,7 @@ export function Hero({ view, pictures, hour, hrefOf }: Props) {
 				offer={offer}
 				pictures={pictures}
 				shown={shownOf(onWall.key)}
+				name={onWall.name}
 				cut={{ phone: 'phone', wide: 'wide' }}
 				className="max-h-[82vh] object-cover object-bottom"
 				isFirst

@@ -38,7 +38,7 @@ export function Palettes({ view, isOpen, isChosen, pictures, hour, hrefOf }: Pro
 				</p>
 			)}
 			{several && isOpen && onWall !== undefined && (
-				<div className="no-print sticky top-0 z-5 -mx-5 mt-4 sm:mx-0">
+				<figure className="no-print sticky top-0 z-5 -mx-5 mt-4 sm:mx-0" aria-label={`On your wall: ${onWall.name}`}>
 					<Drawn
 						offer={offer}
 						pictures={pictures}
@@ -50,7 +50,7 @@ export function Palettes({ view, isOpen, isChosen, pictures, hour, hrefOf }: Pro
 						<b>{onWall.name}</b>
 						<a href={hrefOf(null)}>See all side by side</a>
 					</p>
-				</div>
+				</figure>
 			)}
 			<ul className={`mt-5 grid gap-5 ${several ? 'lg:grid-cols-3' : 'max-w-2xl'}`}>
 				{options.map((option) => (

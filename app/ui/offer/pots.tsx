@@ -18,6 +18,7 @@ export function Pots({ view, pictures, hour }: Props) {
 					<Drawn
 						offer={offer}
 						pictures={pictures}
+						name={name}
 						shown={{ place: id, option: onWall.key, ...chosen, hour }}
 						cut={{ phone: 'phone', wide: 'wide' }}
 					/>

@@ -36,6 +36,7 @@ test('what a client does on a page of the revision before leads to what changed,
 	await studio.goto(`/studio/proposal/${cast.proposals.clapboard}`)
 	await studio.getByRole('textbox', { name: 'Letter' }).fill('The brass has gone out of stock; bronze instead.')
 	await studio.getByRole('button', { name: 'Publish to the client' }).click()
+	await studio.getByRole('button', { name: 'Publish', exact: true }).click()
 	await expect(studio.getByText('Published. The client’s contacts hear of it by mail.')).toBeVisible()
 	await expect(studio.getByRole('link', { name: 'revision 2' })).toBeVisible()
 

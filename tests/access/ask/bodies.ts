@@ -197,7 +197,7 @@ const report = { 'csp-report': { 'effective-directive': 'script-src', 'blocked-u
 
 /** One grey pixel, a PNG. */
 const pixel = Buffer.from(
-	'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGOoBwAAgQCA5yZ4dQAAAABJRU5ErkJggg==',
+	'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNoaGgAAAMEAYEezv+mAAAAAElFTkSuQmCC',
 	'base64',
 )
 
