@@ -49,7 +49,7 @@ export function Place({ client, place, attempt }: Props) {
 					</span>
 				))}
 			</div>
-			<PhotoColours client={client} place={id} once={v7()} />
+			<PhotoColours key={colours.length} client={client} place={id} once={v7()} />
 			<AddColour client={client} place={id} attempt={attempt} />
 			<Containers base={base} place={id} containers={containers} />
 			<a className="does inline-block" href={`${base}/container?place=${id}`}>
