@@ -38,6 +38,10 @@ export function counts(folder: string) {
 		approved: one("SELECT count(*) FROM event WHERE act = 'proposal approved'"),
 		approvals: one("SELECT count(*) FROM answer WHERE kind = 'approval'"),
 		receipts: one("SELECT count(*) FROM outbox WHERE message = 'approved'"),
+		/** One for each contact of the client that approved. */
+		dueReceipts: one(
+			"SELECT count(*) FROM answer JOIN revision ON revision.id = answer.revision_id JOIN proposal ON proposal.id = revision.proposal_id JOIN contact ON contact.client_id = proposal.client_id AND contact.ended_at IS NULL WHERE answer.kind = 'approval'",
+		),
 		orphans: one('SELECT count(*) FROM revision WHERE offer_hash NOT IN (SELECT hash FROM sealed_text)'),
 	}
 	db.close()

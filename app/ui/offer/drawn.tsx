@@ -1,6 +1,6 @@
 import { type Cut, pictureQuery } from '@/lib/forms/picture-address'
 import type { Scene } from '@/lib/picture/scene'
-import { describe } from '@/lib/picture/words/describe'
+import { describeScene } from '@/lib/picture/words/describe-scene'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import { hasLights, type Shown, sceneOf } from '@/lib/proposal/offer/scene-of'
 
@@ -38,7 +38,7 @@ export function Drawn({ offer, pictures, shown, cut, name, className = '', isFir
 			<source media={phone} srcSet={at(cut.phone, hour)} />
 			<img
 				src={at(cut.wide, hour)}
-				alt={name === undefined ? '' : `${name}. ${describe(scene)}`}
+				alt={name === undefined ? '' : `${name}. ${describeScene(scene)}`}
 				className={`block w-full ${className}`}
 				loading={isFirst ? 'eager' : 'lazy'}
 				decoding="async"

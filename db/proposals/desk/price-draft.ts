@@ -1,7 +1,7 @@
 import type { Viewer } from '@/lib/access/viewer'
 import type { SiteColour } from '@/lib/colour/palette/palette'
 import { picture } from '@/lib/picture/picture'
-import { describe } from '@/lib/picture/words/describe'
+import { describeScene } from '@/lib/picture/words/describe-scene'
 import { wordsIn } from '@/lib/pricing/cost/words'
 import { price } from '@/lib/pricing/price'
 import { everything } from '@/lib/pricing/quote/choice'
@@ -42,7 +42,7 @@ function picturesOf(offer: Offer, option: string): DeskPicture[] {
 		const shown = { place, option, extras: [], leftOut: [], hour: 'day', measure: 'none' } as const
 		const scene = sceneOf(offer, shown)
 		if (scene === undefined) return []
-		return [{ place, name, svg: picture(scene, { ratio: pictureRatio }), says: describe(scene) }]
+		return [{ place, name, svg: picture(scene, { ratio: pictureRatio }), says: describeScene(scene) }]
 	})
 }
 

@@ -21,7 +21,7 @@ type Look = {
 }
 
 /** Cut for the winter: had from late autumn, good until the thaw. */
-const cut = { had: [10, 12], lasts: [11, 2] } as const
+const cut = { had: [10, 1], lasts: [11, 2] } as const
 const stored = { had: [1, 12], lasts: [1, 12] } as const
 const autumn = { had: [8, 10], lasts: [9, 11], needs: 'sun or part' } as const
 
@@ -51,7 +51,7 @@ export const looks: Readonly<Record<MaterialKey, Look>> = {
 	yew: { ...cut, form: 'short needle', length: 40, across: 20, kg: 0.1 },
 	magnoliaGarland: { ...stored, form: 'broad leaf', second: '#8a6b48', length: 60, across: 30, kg: 0.5 },
 	cedar: { ...cut, form: 'flat fan', length: 50, across: 26, kg: 0.1 },
-	eucalyptus: { had: [10, 12], lasts: [11, 1], form: 'trailing', length: 48, across: 14, kg: 0.08 },
+	eucalyptus: { had: [10, 1], lasts: [11, 1], form: 'trailing', length: 48, across: 14, kg: 0.08 },
 
 	winterberry: { ...cut, form: 'berries', second: '#5d5148', length: 60, across: 18, kg: 0.09 },
 	plumBerries: { ...stored, form: 'berries', second: '#4d3b33', length: 46, across: 14, kg: 0.04 },

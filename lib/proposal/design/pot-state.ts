@@ -53,7 +53,7 @@ function weighs(card: Card, lines: readonly Planned[], facts: Facts): string {
 		{ wall: card.wall, vesselKg: card.vesselKg, mix: mixWhere(card.limitedWeight) },
 		contentsKg(lines),
 	)
-	return `${isEstimated ? 'about ' : ''}${weight(wetKg, facts.studio.lengths)} when wet`
+	return `${isEstimated ? 'About ' : ''}${weight(wetKg, facts.studio.lengths)} when wet`
 }
 
 /** Every pot of an option with what the checks find in it; what the designer lets stand is apart. */

@@ -6,6 +6,6 @@ export type PotState = Judged & {
 	readonly container: ContainerId
 	/** "White birch up the middle, three greens, cedar over the rim and brass globes." */
 	readonly says: string
-	/** "31 kg wet" */
+	/** "About 31 kg when wet" */
 	readonly weighs: string
 }

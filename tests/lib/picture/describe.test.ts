@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Scene } from '@/lib/picture/scene'
-import { describe as inWords } from '@/lib/picture/words/describe'
+import { describeScene as inWords } from '@/lib/picture/words/describe-scene'
 import { hex } from '@/lib/units/hex'
 import { palettes } from '../../picture/lines'
 import { potOf } from '../../picture/vessels'

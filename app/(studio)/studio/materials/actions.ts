@@ -4,7 +4,7 @@ import { stamp } from '@/app/server/start/clock'
 import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
 import { saveMaterial as keepMaterial } from '@/db/catalogue/materials'
 import { readSettings } from '@/db/studio/studio'
-import { materialForm } from '@/lib/forms/material-form'
+import { materialForm } from '@/lib/forms/catalogue/material-form'
 
 export async function saveMaterial(form: FormData): Promise<void> {
 	const unit = (await readSettings(await viewer()))?.lengths ?? 'in'

@@ -107,7 +107,7 @@ describe('what is told of a pot', () => {
 	test('its summary, its weight, and what the checks find', () => {
 		expect(states.map(({ container }) => container)).toEqual(chosen.map(({ id }) => id))
 		expect(first(states).says).toMatch(/up the middle/)
-		expect(first(states).weighs).toMatch(/^about \d+ lb when wet$/)
+		expect(first(states).weighs).toMatch(/^About \d+ lb when wet$/)
 	})
 
 	test('a note lets a finding stand, and nothing else', () => {

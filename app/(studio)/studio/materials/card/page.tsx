@@ -10,10 +10,11 @@ import { one } from '@/app/ui/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { listMaterials, type MaterialRow } from '@/db/catalogue/materials'
 import { readSettings } from '@/db/studio/studio'
+import { traitText } from '@/lib/forms/catalogue/trait-text'
 import type { Typed } from '@/lib/forms/read'
 import * as lists from '@/lib/recipe/material'
 import { saveMaterial } from '../actions'
-import { Traits, traitLabels, traitTexts } from './traits'
+import { Traits, traitLabels } from './traits'
 
 export const metadata: Metadata = { title: 'Material' }
 
@@ -74,7 +75,7 @@ export default async function MaterialCard({ searchParams }: PageProps<'/studio/
 	if (wanted !== undefined && row === undefined) hide(who)
 	const { typed: tried, errors } = await attemptFor(who, form)
 	const unit = (await readSettings(who))?.lengths ?? 'in'
-	const typed = { ...savedFields(row), ...traitTexts(row, unit), ...tried }
+	const typed = { ...savedFields(row), ...traitText(row?.trait ?? null, unit), ...tried }
 	const field = (name: keyof typeof labels, more = {}) => (
 		<TextField name={name} label={labels[name]} value={one(typed, name)} error={errors[name]} {...more} />
 	)

@@ -1,40 +1,10 @@
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
-import type { MaterialRow } from '@/db/catalogue/materials'
-import { fromCm, type LengthUnit } from '@/lib/format/length'
+import type { LengthUnit } from '@/lib/format/length'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
-import { zoneText } from '@/lib/forms/zone-field'
 import { monthName } from '@/lib/recipe/almanac/months'
 import { forms } from '@/lib/recipe/look'
 import { lightNeeds } from '@/lib/recipe/traits'
-
-const text = (value: number | null) => (value === null ? '' : String(value))
-
-/** The traits as the card shows them; a material that nobody has described begins as one that does well all year. */
-export function traitTexts(row: MaterialRow | undefined, unit: LengthUnit): Typed {
-	const length = (cm: number | null) => (cm === null ? '' : text(fromCm(cm, unit)))
-	if (row?.trait == null)
-		return { form: 'short needle', needs: 'any', hadFrom: '1', hadTo: '12', lastsFrom: '1', lastsTo: '12' }
-	const { form, secondHex, lengthCm, acrossCm, hadFrom, hadTo, lastsFrom, lastsTo, zone, needs, ...rest } = row.trait
-	return {
-		form,
-		secondHex: secondHex ?? '',
-		lengthCm: length(lengthCm),
-		acrossCm: length(acrossCm),
-		hadFrom: text(hadFrom),
-		hadTo: text(hadTo),
-		lastsFrom: text(lastsFrom),
-		lastsTo: text(lastsTo),
-		zone: zoneText(zone),
-		needs,
-		spacingCm: length(rest.spacingCm),
-		rootBallLitres: text(rest.rootBallLitres),
-		kgEach: text(rest.kgEach),
-		watts: text(rest.watts),
-		mostEndToEnd: text(rest.mostEndToEnd),
-		regulated: rest.regulated,
-	}
-}
 
 const months = Array.from({ length: 12 }, (_, index) => ({ value: String(index + 1), label: monthName(index + 1) }))
 const same = (values: readonly string[]) => values.map((value) => ({ value, label: value }))

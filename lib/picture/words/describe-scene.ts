@@ -44,7 +44,7 @@ function group(same: readonly ScenePot[], unit: LengthUnit): string {
  * The picture of a scene in sentences, from the same data: for whoever cannot see it, and for paper. It names what is
  * seen (no fixings) and never a cost. Lengths are in the unit of the measure, in inches where there is none.
  */
-export function describe(scene: Scene, unit: LengthUnit = scene.measure === 'cm' ? 'cm' : 'in'): string {
+export function describeScene(scene: Scene, unit: LengthUnit = scene.measure === 'cm' ? 'cm' : 'in'): string {
 	const sound = soundScene(scene)
 	return [setting(sound), ...alike(sound.pots).map((same) => group(same, unit))].join(' ')
 }

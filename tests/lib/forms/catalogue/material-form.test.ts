@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { materialForm } from '@/lib/forms/material-form'
+import { materialForm } from '@/lib/forms/catalogue/material-form'
 import { read } from '@/lib/forms/read'
 
 const uuid = (n: number) => `00000000-0000-7000-8000-00000000e${String(n).padStart(3, '0')}`

@@ -1,7 +1,7 @@
 import { z } from 'zod'
-import type { LengthUnit } from '../format/length'
-import * as material from '../recipe/material'
-import { amountField, decimalField, emptyOr, hexField, idField, onceField, text, tick } from './fields'
+import type { LengthUnit } from '../../format/length'
+import * as material from '../../recipe/material'
+import { amountField, decimalField, emptyOr, hexField, idField, onceField, text, tick } from '../fields'
 import { traitFields } from './trait-fields'
 
 /** Beyond this the sum of a large job could no longer be counted in whole cents. */

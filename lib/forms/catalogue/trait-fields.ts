@@ -1,10 +1,10 @@
 import { z } from 'zod'
-import type { LengthUnit } from '../format/length'
-import { forms } from '../recipe/look'
-import { lightNeeds } from '../recipe/traits'
-import { decimalField, emptyOr, hexField, text } from './fields'
-import { lengthField } from './length-field'
-import { zoneField } from './zone-field'
+import type { LengthUnit } from '../../format/length'
+import { forms } from '../../recipe/look'
+import { lightNeeds } from '../../recipe/traits'
+import { decimalField, emptyOr, hexField, text } from '../fields'
+import { lengthField } from '../length-field'
+import { zoneField } from '../zone-field'
 
 const monthField = z
 	.string()

@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest'
+import { z } from 'zod'
+import { traitFields } from '@/lib/forms/catalogue/trait-fields'
+import { traitText } from '@/lib/forms/catalogue/trait-text'
+import { hex } from '@/lib/units/hex'
+
+const holly = {
+	form: 'berries',
+	secondHex: hex('#5d5148'),
+	lengthCm: 60.96,
+	acrossCm: 17.78,
+	hadFrom: 10,
+	hadTo: 12,
+	lastsFrom: 11,
+	lastsTo: 2,
+	zone: 3.5,
+	needs: 'sun or part',
+	spacingCm: null,
+	rootBallLitres: 3.8,
+	kgEach: 0.09,
+	watts: null,
+	mostEndToEnd: null,
+	regulated: 'invasive in two states',
+} as const
+
+test.each(['in', 'cm'] as const)('the traits of a material come back as they were, in %s', (unit) => {
+	expect(z.strictObject(traitFields(unit)).parse(traitText(holly, unit))).toEqual(holly)
+	const bare = {
+		...holly,
+		secondHex: null,
+		lengthCm: null,
+		acrossCm: null,
+		zone: null,
+		rootBallLitres: null,
+		kgEach: null,
+	}
+	expect(z.strictObject(traitFields(unit)).parse(traitText(bare, unit))).toEqual(bare)
+})
+
+test('a material that nobody has described does well all year', () => {
+	expect(traitText(null, 'in')).toMatchObject({
+		hadFrom: '1',
+		hadTo: '12',
+		lastsFrom: '1',
+		lastsTo: '12',
+		needs: 'any',
+	})
+})
