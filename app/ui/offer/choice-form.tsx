@@ -1,6 +1,6 @@
 'use client'
 import { useRouter } from 'next/navigation'
-import { type ReactNode, useRef, useTransition } from 'react'
+import { type ReactNode, useCallback, useEffect, useRef, useTransition } from 'react'
 
 type Props = { readonly action: string; readonly children: ReactNode }
 
@@ -10,15 +10,22 @@ const addressOf = (form: HTMLFormElement) => {
 	return `${form.getAttribute('action')}?${query}`
 }
 
+const isTouched = (form: HTMLFormElement) =>
+	[...form.elements].some((each) => each instanceof HTMLInputElement && each.checked !== each.defaultChecked)
+
 /** A plain form that fetches the page with the new total; with scripts it does so at each tick, without a button. */
 export function ChoiceForm({ action, children }: Props) {
 	const router = useRouter()
 	const form = useRef<HTMLFormElement>(null)
 	const [isPending, begin] = useTransition()
-	const update = () => {
+	const update = useCallback(() => {
 		const { current } = form
 		if (current !== null) begin(() => router.replace(addressOf(current), { scroll: false }))
-	}
+	}, [router])
+	// What was ticked before the scripts arrived has told nobody.
+	useEffect(() => {
+		if (form.current !== null && isTouched(form.current)) update()
+	}, [update])
 	return (
 		<form id="choice" ref={form} method="get" action={action} onChange={update} aria-busy={isPending}>
 			{children}

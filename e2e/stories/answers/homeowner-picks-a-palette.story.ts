@@ -76,3 +76,19 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 	await expect(row).toContainText(net.toFixed(2))
 	await expect(rowOf(groupOn(designer, 'Waiting for them'), household)).toHaveCount(0)
 })
+
+test('an extra that is ticked before the scripts arrive is in the total as soon as they do', async ({ as, cast }) => {
+	const page = await as('bakeryApprover', phone)
+	const held: (() => void)[] = []
+	const ready = new Promise<void>((resolve) => held.push(resolve))
+	await page.route('**/_next/static/**/*.js', async (route) => {
+		await ready
+		await route.continue()
+	})
+	await page.goto(`/proposal/${cast.proposals.bakery}`, { waitUntil: 'commit' })
+	await page.getByRole('checkbox', { name: /Two strings of warm lights/ }).check()
+	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toHaveCount(0)
+	for (const release of held) release()
+	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toBeVisible()
+	await expect(page).toHaveURL(/extra=/)
+})
