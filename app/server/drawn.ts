@@ -1,4 +1,5 @@
 import 'server-only'
+import type { Viewer } from '@/lib/access/viewer'
 import { type Cut, cuts } from '@/lib/forms/picture-address'
 import { picture } from '@/lib/picture/picture'
 import type { Scene } from '@/lib/picture/scene'
@@ -16,4 +17,4 @@ export function drawn(scene: Scene, cut: Cut, keep: string): Response {
 }
 
 /** To whoever may not see it there is no such picture. */
-export const notDrawn = (request: Request): Response => refuse(request, 'hidden')
+export const notDrawn = (request: Request, who?: Viewer): Response => refuse(request, 'hidden', who)

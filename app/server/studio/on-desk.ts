@@ -20,10 +20,10 @@ export async function onDesk<Body>(
 ): Promise<Response> {
 	const who = await viewer()
 	if (who.is === 'nobody') return json({ signedOut: true }, 401)
-	if (!isId(text)) return refuse(request, 'hidden')
+	if (!isId(text)) return refuse(request, 'hidden', who)
 	const proposal = id<'proposal'>(text)
-	if ((await readDraft(who, proposal, stamp())) === undefined) return refuse(request, 'hidden')
+	if ((await readDraft(who, proposal, stamp())) === undefined) return refuse(request, 'hidden', who)
 	const body = read(schema, await jsonBody(request))
 	if (!body.ok) return json({ errors: under('draft', body.errors) }, 422)
-	return (await run(who, proposal, body.value, stamp())) ?? refuse(request, 'hidden')
+	return (await run(who, proposal, body.value, stamp())) ?? refuse(request, 'hidden', who)
 }

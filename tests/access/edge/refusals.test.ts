@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { z } from 'zod'
-import { formOf } from '../ask/bodies'
+import { formOf, photo } from '../ask/bodies'
 import { actionNamed } from '../ask/build'
 import { called, urlencoded } from '../ask/forms'
 import { freshSender, send } from '../ask/send'
@@ -61,6 +61,20 @@ describe('who is not let through is noted, by who and why and nothing else', () 
 			expect(await noted(() => open.ask(person, `/proposal/${things.proposal}/answer/skip`, answer()))).toEqual(
 				refused(why, person),
 			)
+	})
+
+	it('what the desk, a photo’s page and a picture are asked for', async () => {
+		const json = { method: 'POST', body: '{}', headers: { 'content-type': 'application/json' } }
+		for (const act of ['price', 'save', 'propose', 'grow'])
+			expect(await noted(() => open.ask('approver', `/studio/proposal/${things.proposal}/${act}`, json))).toEqual(
+				refused('hidden', 'approver'),
+			)
+		const sent = { method: 'POST', ...photo() }
+		expect(await noted(() => open.ask('approver', `/studio/clients/${things.client}/photo`, sent))).toEqual(
+			refused('hidden', 'approver'),
+		)
+		const picture = `/proposal/${things.proposal}/picture/${things.revision.slice(0, 16)}.svg`
+		expect(await noted(() => open.ask('other approver', picture))).toEqual(refused('hidden', 'other approver'))
 	})
 
 	it('an action of the studio, and the page that it would lead back to', async () => {

@@ -18,6 +18,7 @@ export async function GET(
 	if (ask === undefined || revision === '' || !isId(proposal)) return notDrawn(request)
 	const { cut, ...shown } = ask
 	const asked = { proposal: id<'proposal'>(proposal), revision, shown, isOfWhatStands: cut === 'thumbnail' }
-	const scene = await readPicture(await viewer(), asked, stamp())
-	return scene === undefined ? notDrawn(request) : drawn(scene, cut, 'private, max-age=31536000, immutable')
+	const who = await viewer()
+	const scene = await readPicture(who, asked, stamp())
+	return scene === undefined ? notDrawn(request, who) : drawn(scene, cut, 'private, max-age=31536000, immutable')
 }

@@ -22,7 +22,8 @@ export async function POST(
 	const { client } = await params
 	const who = await viewer()
 	if (who.is === 'nobody') return json({ signedOut: true }, 401)
-	if (!isId(client) || (await clientPage(who, id<'client'>(client))) === undefined) return refuse(request, 'hidden')
+	if (!isId(client) || (await clientPage(who, id<'client'>(client))) === undefined)
+		return refuse(request, 'hidden', who)
 	const body = photoForm.safeParse(await fieldsOf(request))
 	if (!body.success) return json({ says: 'Choose a photo first.' }, 422)
 	const { photo, whiteAt } = body.data

@@ -20,5 +20,5 @@ export async function GET(
 	const offer = kept && (await previewOffer(who, { proposal, draft: kept.draft }, stamp()))
 	const { cut, ...shown } = ask
 	const scene = offer && sceneOf(offer, shown)
-	return scene === undefined ? notDrawn(request) : drawn(scene, cut, 'private, no-store')
+	return scene === undefined ? notDrawn(request, who) : drawn(scene, cut, 'private, no-store')
 }
