@@ -12,6 +12,7 @@ import { closeDatabase, databaseFile, read } from '../open'
 import { designers } from '../proposals/recipients'
 import type { Stamp } from '../stamp'
 import { viewerOf } from '../viewer'
+import { studioFolder } from './program'
 import { start } from './start'
 
 const stamp = (): Stamp => ({
@@ -40,7 +41,7 @@ async function erase(folder: string, client: string | undefined, name: string | 
 
 /** `npm run erase -- <client id> "<name>"`: erases a client on lawful demand, while the site may be running. */
 const [, , client, name] = process.argv
-const [isDone, says] = await erase(process.env.DATA_DIR ?? '.doorsill/data', client, name)
+const [isDone, says] = await erase(studioFolder(), client, name)
 closeDatabase()
 closeSideFile()
 const out = isDone ? process.stdout : process.stderr

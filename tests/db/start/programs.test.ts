@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { beforeEach, describe, expect, test } from 'vitest'
@@ -9,10 +9,10 @@ import { close, emptyStudio, found, stranger, studio } from '../stage/studio'
 const root = join(import.meta.dirname, '..', '..', '..')
 const { PATH = '', HOME = '' } = process.env
 
-type Program = 'backup' | 'restore' | 'verify'
+type Program = 'backup' | 'restore' | 'verify' | 'erase'
 type Ran = { readonly code: number | null; readonly says: string; readonly complains: string }
 
-/** One of the three programs, as npm starts it, in a folder whose `.env` names the data. */
+/** One of the four programs, as npm starts it, in a folder whose `.env` names the data. */
 function run(cwd: string, program: Program, ...args: readonly string[]): Ran {
 	const script = join(root, 'db', 'start', `${program}-cli.ts`)
 	const { status, stdout, stderr } = spawnSync(
@@ -78,6 +78,14 @@ describe('backup, restore and verify', () => {
 		const { code, says } = run(desk.folder(), 'restore', file)
 		expect([code, says]).toEqual([0, expect.not.stringContaining('before')])
 		expect(named(databaseFile(fresh))).toBe('Sedge & Lantern')
+	})
+
+	test('erase finds the client there as well, and asks for the name first', () => {
+		// The tables' plans are looked for where the program runs, which for the others does not matter.
+		symlinkSync(join(root, 'db'), join(desk.folder(), 'db'))
+		const { id, name } = of.cast().clients.bakery
+		const { code, complains } = run(desk.folder(), 'erase', id)
+		expect([code, complains]).toEqual([1, expect.stringContaining(`${name} would be erased, for good.`)])
 	})
 
 	test('change nothing while the site runs', () => {
