@@ -10,7 +10,7 @@ import { Does } from './box'
 import { Containers } from './containers'
 import { Extras } from './extras'
 import { Head } from './head'
-import { freshKey, type Known, namesOf, replaced, without } from './known'
+import { freshKey, type Known, namesOf, replaced } from './known'
 import { OptionFields } from './option/option'
 import { PricePanel } from './price-panel'
 import { SaveAndPublish } from './save-and-publish'
@@ -56,14 +56,26 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 	const setOptions = (next: DraftText['options']) => change({ ...draft, options: next })
 	const putIn = async (option: string, recipe: string | null) => {
 		const answer = await grow(draft, option, recipe)
-		if (answer !== undefined) setOptions(options.map((each) => (each.key === option ? answer.option : each)))
+		if (answer === undefined) return
+		const { pots } = answer.option
+		change((now) => ({
+			...now,
+			options: now.options.map((each) => (each.key === option ? { ...each, pots } : each)),
+		}))
 	}
 	const proposeAll = async () => {
 		const answer = await propose(draft)
 		if (answer === undefined) return
-		setOptions([...options, ...answer.options].slice(0, most))
+		change((now) => ({ ...now, options: [...now.options, ...answer.options].slice(0, most) }))
 		if (answer.short !== null) tell(answer.short)
 	}
+	/** Its notes go with it: another palette may come to bear its key. */
+	const remove = (option: string) =>
+		change({
+			...draft,
+			options: options.filter(({ key }) => key !== option),
+			overruled: draft.overruled.filter((each) => each.option !== option),
+		})
 	const note = (option: string, container: string, check: string, words: string | null) => {
 		const others = draft.overruled.filter(
 			(each) => each.option !== option || each.container !== container || each.check !== check,
@@ -110,7 +122,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						key={option.key}
 						value={option}
 						onChange={(next) => setOptions(replaced(options, index, next))}
-						onRemove={() => setOptions(without(options, index))}
+						onRemove={() => remove(option.key)}
 						onCopy={() =>
 							options.length < most && setOptions([...options, { ...option, key: freshKey(options), name: '' }])
 						}

@@ -1,5 +1,5 @@
 'use client'
-import { useCallback, useEffect, useRef, useState } from 'react'
+import { type SetStateAction, useCallback, useEffect, useRef, useState } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
 
 export type Saving =
@@ -69,7 +69,8 @@ export function useSaving(path: string, first: { readonly version: number; reado
 		},
 		[path, draft],
 	)
-	const change = (next: DraftText) => {
+	/** A draft, or what is to be made of the one that stands when an answer comes late. */
+	const change = (next: SetStateAction<DraftText>) => {
 		setDraft(next)
 		setSaving((now) => (now.is === 'saved elsewhere' ? now : { is: 'at rest' }))
 	}
