@@ -1,7 +1,7 @@
 import { numberWord } from '@/lib/format/words'
-import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import type { Hash } from '@/lib/record/hash'
+import { chosenQuery } from './chosen-query'
 
 type Props = {
 	readonly view: OfferView
@@ -25,7 +25,7 @@ export function AnswerBar({ view, path, revision, may }: Props) {
 				<div className="flex grow gap-3 sm:grow-0">
 					<Acts
 						onWall={onWall !== undefined}
-						change={`${path}/change?${chosen(view, revision)}`}
+						change={`${path}/change?${chosenQuery(view, onWall?.key, revision)}`}
 						path={path}
 						may={may}
 					/>
@@ -33,13 +33,6 @@ export function AnswerBar({ view, path, revision, may }: Props) {
 			</div>
 		</section>
 	)
-}
-
-/** What is picked so far, for the way there and back. */
-function chosen({ onWall, extras, pots }: OfferView, revision = ''): string {
-	const extra = extras.filter(({ isAdded }) => isAdded).map(({ key }) => key)
-	const without = pots.filter(({ isOut }) => isOut).map(({ id }) => id)
-	return choiceQuery({ option: onWall?.key ?? '', extra, without, revision }).toString()
 }
 
 type ActsProps = { readonly onWall: boolean; readonly change: string } & Pick<Props, 'path' | 'may'>

@@ -6,6 +6,7 @@ import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
+import { chosenQuery } from './chosen-query'
 import { Hero } from './hero'
 import { Palettes } from './palettes'
 import { Pots } from './pots'
@@ -33,11 +34,9 @@ const staysOut: readonly State['is'][] = ['skipped', 'cancelled', 'withdrawn']
 
 const bare = (hex: string) => hex.slice(1)
 
-function hrefFor({ extras, pots }: OfferView, path: string, revision = '') {
-	const extra = extras.filter(({ isAdded }) => isAdded).map(({ key }) => key)
-	const without = pots.filter(({ isOut }) => isOut).map(({ id }) => id)
+function hrefFor(view: OfferView, path: string, revision = '') {
 	return (option: string | null, hour: Scene['hour'] | null) => {
-		const query = choiceQuery({ option: option ?? '', extra, without, revision })
+		const query = chosenQuery(view, option ?? '', revision)
 		if (hour !== null) query.set('hour', hour)
 		return `${path}?${query}`
 	}
