@@ -22,7 +22,6 @@ export const hazards = ['poisonous to people', 'poisonous to pets', 'small parts
 export const kindSchema = z.enum(kinds)
 export const roleSchema = z.enum(roles)
 export const holdingSchema = z.enum(holdings)
-export const hazardSchema = z.enum(hazards)
 
 export type Kind = (typeof kinds)[number]
 export type Piece = (typeof pieces)[number]

@@ -2,7 +2,7 @@ import { difference } from '../colour/difference'
 import type { Light } from '../container/card'
 import { type LengthUnit, length } from '../format/length'
 import { leastToSpare, zonesToSpare } from './almanac/zone'
-import type { DesignMaterial, Month } from './traits'
+import { type DesignMaterial, isAtHand, type Month } from './traits'
 
 export type Wanted = {
 	/** In which it has to be had. */
@@ -21,9 +21,6 @@ export type Substitute = {
 	readonly tallerCm: number | null
 	readonly reasons: readonly string[]
 }
-
-const isAtHand = ({ had, inStock }: DesignMaterial, month: Month) =>
-	inStock > 0 || had.length === 0 || had.includes(month)
 
 function thrives({ kind, zone, wants }: DesignMaterial, { zone: place, light }: Wanted): boolean {
 	if (kind !== 'live') return true

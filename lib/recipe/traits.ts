@@ -64,3 +64,7 @@ export type DesignMaterial = Look &
 		/** Units that storage holds, the studio's own. */
 		readonly inStock: number
 	}
+
+/** To be had in the month, or in storage; a card that names no month is not asked. */
+export const isAtHand = ({ had, inStock }: Pick<DesignMaterial, 'had' | 'inStock'>, month: Month): boolean =>
+	inStock > 0 || had.length === 0 || had.includes(month)

@@ -8,17 +8,14 @@ import type { ProposalId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { read } from '../../open'
 import type { Stamp } from '../../stamp'
-import { factsFor, siteColoursOf } from '../facts'
-import { findProposal } from '../find'
+import { knownFor } from './known'
 
 type Asked = { readonly proposal: ProposalId; readonly draft: Draft }
 
-function knownFor(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp, 'at'>) {
+function shelfFor(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp, 'at'>) {
 	return read((db) => {
-		const found = findProposal(db, viewer, 'see the draft', id, stamp)
-		if (!found.ok || viewer.is !== 'staff') return undefined
-		const facts = factsFor(db, found, viewer.person)
-		return { facts, site: siteColoursOf(db, facts), recipes: libraryIn(db) }
+		const known = knownFor(db, viewer, 'see the draft', id, stamp)
+		return known && { ...known, recipes: libraryIn(db) }
 	})
 }
 
@@ -28,7 +25,7 @@ export async function proposeOptions(
 	{ proposal, draft }: Asked,
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<Proposal | undefined> {
-	const known = knownFor(viewer, proposal, stamp)
+	const known = shelfFor(viewer, proposal, stamp)
 	return known && propose(draft, known.facts, known)
 }
 
@@ -50,7 +47,7 @@ export async function growOption(
 	{ proposal, draft, option: key, recipe: of }: Asked & { readonly option: string; readonly recipe: string | null },
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<DraftOption | undefined> {
-	const known = knownFor(viewer, proposal, stamp)
+	const known = shelfFor(viewer, proposal, stamp)
 	const option = draft.options.find((each) => each.key === key)
 	if (known === undefined || option === undefined) return undefined
 	if (of === null) return grownAnew(option, draft, known.facts)

@@ -1,5 +1,4 @@
 import type { Viewer } from '@/lib/access/viewer'
-import type { SiteColour } from '@/lib/colour/palette/palette'
 import { picture } from '@/lib/picture/picture'
 import { describeScene } from '@/lib/picture/words/describe-scene'
 import { wordsIn } from '@/lib/pricing/cost/words'
@@ -7,11 +6,11 @@ import { price } from '@/lib/pricing/price'
 import { everything } from '@/lib/pricing/quote/choice'
 import { costing } from '@/lib/pricing/quote/costing'
 import { quote } from '@/lib/pricing/quote/quote'
-import { askOf, paletteWords, potStates } from '@/lib/proposal/design/pot-state'
+import { askOf, paletteWords } from '@/lib/proposal/design/ask'
+import { potStates } from '@/lib/proposal/design/pot-state'
 import type { Desk, DeskPicture } from '@/lib/proposal/desk/desk'
 import { deskExtra, deskOption } from '@/lib/proposal/desk/desk-view'
 import type { Draft } from '@/lib/proposal/draft'
-import type { Facts } from '@/lib/proposal/facts'
 import { jobOf } from '@/lib/proposal/job-of'
 import { makeOffer } from '@/lib/proposal/make'
 import type { Offer } from '@/lib/proposal/offer/offer'
@@ -21,19 +20,7 @@ import { dayOf } from '@/lib/units/day'
 import type { ProposalId } from '@/lib/units/id'
 import { read } from '../../open'
 import type { Stamp } from '../../stamp'
-import { factsFor, siteColoursOf } from '../facts'
-import { findProposal } from '../find'
-
-type Known = { readonly facts: Facts; readonly timeZone: string; readonly site: readonly SiteColour[] }
-
-function knownFor(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp, 'at'>): Known | undefined {
-	return read((db) => {
-		const found = findProposal(db, viewer, 'see the costing', id, stamp)
-		if (!found.ok || viewer.is !== 'staff') return undefined
-		const facts = factsFor(db, found, viewer.person)
-		return { facts, timeZone: found.studio.timeZone, site: siteColoursOf(db, facts) }
-	})
-}
+import { knownFor } from './known'
 
 const pictureRatio = 1.5
 
@@ -52,7 +39,7 @@ export async function priceDraft(
 	{ proposal, draft }: { proposal: ProposalId; draft: Draft },
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<Desk | undefined> {
-	const known = knownFor(viewer, proposal, stamp)
+	const known = read((db) => knownFor(db, viewer, 'see the costing', proposal, stamp))
 	if (known === undefined) return undefined
 	const { facts, timeZone, site } = known
 	const today = dayOf(stamp.at, timeZone)
@@ -86,7 +73,7 @@ export async function previewOffer(
 	{ proposal, draft }: { proposal: ProposalId; draft: Draft },
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<Offer | undefined> {
-	const known = knownFor(viewer, proposal, stamp)
+	const known = read((db) => knownFor(db, viewer, 'see the costing', proposal, stamp))
 	if (known === undefined) return undefined
 	const today = dayOf(stamp.at, known.timeZone)
 	return makeOffer(draft, known.facts, wordsIn(known.facts.studio.currency).money, 1, today).offer

@@ -1,30 +1,21 @@
-import { asc, inArray, isNull } from 'drizzle-orm'
+import { asc, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { SiteColour } from '@/lib/colour/palette/palette'
 import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { Draft } from '@/lib/proposal/draft'
 import type { State } from '@/lib/proposal/state'
 import type { Season } from '@/lib/season/season'
 import type { Day } from '@/lib/units/day'
-import type { ClientId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import type { ClientId, ProposalId, SeasonId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
-import { material, siteColour } from '../../schema'
+import { material } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { draftOf, revisionOf } from '../documents'
-import { factsFor } from '../facts'
+import { factsFor, siteColoursOf } from '../facts'
 import { type Found, findProposal } from '../find'
 import { answerTo, type GivenAnswer } from '../read-offer'
 import { recipientsOf } from '../recipients'
-
-function coloursOf(db: Reading, places: readonly PlaceId[]) {
-	const { placeId: place, name, hex, side } = siteColour
-	return db
-		.select({ place, name, hex, side })
-		.from(siteColour)
-		.where(inArray(place, [...places]))
-		.orderBy(asc(siteColour.position))
-		.all()
-}
 
 const materialsIn = (db: Reading) =>
 	db
@@ -49,7 +40,7 @@ export type Desk = {
 	readonly recipients: readonly Recipient[]
 	readonly places: readonly { readonly id: string; readonly name: string }[]
 	readonly containers: readonly { readonly id: string; readonly place: string; readonly name: string }[]
-	readonly colours: ReturnType<typeof coloursOf>
+	readonly colours: readonly SiteColour[]
 	readonly recipes: readonly { readonly id: string; readonly name: string }[]
 	readonly materials: ReturnType<typeof materialsIn>
 }
@@ -77,10 +68,7 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 			recipients: recipientsOf(db, client.id),
 			places: sites.map(({ id: place, name }) => ({ id: place, name })),
 			containers: cards.map(({ id: card, place, name }) => ({ id: card, place, name })),
-			colours: coloursOf(
-				db,
-				sites.map((site) => site.id),
-			),
+			colours: siteColoursOf(db, { sites }),
 			recipes: libraryIn(db)
 				.filter(({ quarter }) => quarter === season.quarter)
 				.map(({ id: of, name }) => ({ id: of, name })),

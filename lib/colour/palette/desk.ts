@@ -1,4 +1,4 @@
-import type { DesignMaterial, Month } from '../../recipe/traits'
+import { type DesignMaterial, isAtHand, type Month } from '../../recipe/traits'
 import type { Hex } from '../../units/hex'
 import { type Lab, labDifference, labOf } from '../difference'
 import { isGreen, isSeen } from '../is-seen'
@@ -28,8 +28,8 @@ export type Desk = {
 }
 
 /** To be had or in storage, and well outside in that month; a card that names no month is not asked. */
-const isUsable = ({ had, lasts, inStock }: DesignMaterial, month: Month): boolean =>
-	(inStock > 0 || had.length === 0 || had.includes(month)) && (lasts.length === 0 || lasts.includes(month))
+const isUsable = (material: DesignMaterial, month: Month): boolean =>
+	isAtHand(material, month) && (material.lasts.length === 0 || material.lasts.includes(month))
 
 /** ΔE00 under which two site colours are one, as in a photo. */
 const sameTarget = 5

@@ -6,11 +6,9 @@ import type { MaterialId } from '../../units/id'
 
 type Materials = ReadonlyMap<MaterialId, DesignMaterial>
 
-const isSome = <T>(value: T | undefined): value is T => value !== undefined
-
 /** What a palette is made of, its leading colour's first. */
 const madeOf = (palette: readonly Pick<PaletteColour, 'materials'>[], materials: Materials): DesignMaterial[] =>
-	[...new Set(palette.flatMap((colour) => colour.materials))].map((id) => materials.get(id)).filter(isSome)
+	[...new Set(palette.flatMap((colour) => colour.materials))].flatMap((id) => materials.get(id) ?? [])
 
 /** What comes back to the studio is lent where the line was lent, and sold otherwise. */
 const holdingOf = (material: DesignMaterial, before: Holding): Holding =>

@@ -8,9 +8,9 @@ import type { MaterialId } from '../../units/id'
 import type { Draft, DraftOption } from '../draft'
 import type { Facts } from '../facts'
 import { cardsOf } from '../job-of'
+import { askOf } from './ask'
 import { dressed } from './dressed'
 import { grownLines } from './grown-lines'
-import { askOf } from './pot-state'
 
 export type LibraryRecipe = {
 	readonly id: string

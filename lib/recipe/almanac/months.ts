@@ -1,4 +1,5 @@
-import type { Quarter } from '../../season/season'
+import type { Quarter, Season } from '../../season/season'
+import { type Day, day } from '../../units/day'
 import type { Month } from '../traits'
 
 /** The meteorological seasons of the northern half of the world, as weather services count them. */
@@ -7,6 +8,12 @@ const months: Record<Quarter, readonly [Month, Month, Month]> = {
 	summer: [6, 7, 8],
 	autumn: [9, 10, 11],
 	winter: [12, 1, 2],
+}
+
+/** The day on which the three months of the next season begin. */
+export function seasonEnd({ quarter, year }: Season): Day {
+	const month = (months[quarter][2] % 12) + 1
+	return day(`${quarter === 'winter' ? year + 1 : year}-${String(month).padStart(2, '0')}-01`)
 }
 
 export const seasonMonths = (quarter: Quarter): readonly Month[] => months[quarter]
