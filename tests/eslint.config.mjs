@@ -2,6 +2,8 @@ import tseslint from 'typescript-eslint'
 
 /** Biome does the rest; these two rules need types, and see an un-awaited assertion of a browser test. */
 export default tseslint.config(
+	// What builds leave behind, that of the bench as well.
+	{ ignores: ['**/.next/**'] },
 	{
 		files: ['**/*.ts', '**/*.tsx'],
 		ignores: ['.next/**', 'node_modules/**', 'tests/bench/bare/**'],

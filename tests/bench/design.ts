@@ -8,56 +8,18 @@ import { picture } from '@/lib/picture/picture'
 import { price } from '@/lib/pricing/price'
 import { regrown } from '@/lib/proposal/design/grown-lines'
 import { potStates } from '@/lib/proposal/design/pot-state'
-import { type LibraryRecipe, propose } from '@/lib/proposal/design/propose'
+import { propose } from '@/lib/proposal/design/propose'
 import { emptyDraft } from '@/lib/proposal/draft'
 import { cardsOf, jobOf } from '@/lib/proposal/job-of'
 import { makeOffer } from '@/lib/proposal/make'
 import { sceneOf } from '@/lib/proposal/offer/scene-of'
 import { hex } from '@/lib/units/hex'
 import { id } from '@/lib/units/id'
-import { card, materialId, materials, placeId, facts as sample, today } from '../lib/proposal/sample'
+import { front, houseWinter, winterMaterials } from '../lib/proposal/design/house-winter'
+import { card, first, placeId, facts as sample, today } from '../lib/proposal/sample'
 import { median, row } from './row'
 
 const money = moneyFormat('USD')
-const [birch, fir, globe] = materials
-if (birch === undefined || fir === undefined || globe === undefined) throw new Error('The sample has no materials.')
-const own = (n: number, of: typeof birch, name: string, colour: string, more: Partial<typeof birch>) => ({
-	...of,
-	id: materialId(n),
-	name,
-	hex: hex(colour),
-	had: [10, 11, 12],
-	lasts: [11, 12, 1, 2],
-	...more,
-})
-const all = [
-	own(21, birch, 'red dogwood', '#8f2c2f', { role: 'thriller', form: 'straight stems', lengthCm: 110 }),
-	own(22, birch, 'gold dogwood', '#cdb05a', { role: 'thriller', form: 'straight stems', lengthCm: 108 }),
-	own(23, birch, 'contorted hazel', '#6c513f', { role: 'thriller', form: 'twisting stems', lengthCm: 104 }),
-	own(24, globe, 'brass globes', '#bb9346', { form: 'cluster', piece: 'cluster kept' }),
-	own(25, globe, 'pewter globes', '#82868b', { form: 'cluster', piece: 'cluster kept' }),
-	own(26, globe, 'plum globes', '#6a2f4b', { form: 'cluster', piece: 'cluster kept' }),
-	own(27, fir, 'noble fir', '#3d6147', { role: 'filler', unit: 'stem', piecesPerUnit: 1 }),
-	own(28, fir, 'white pine', '#4f7350', { role: 'filler', unit: 'stem', piecesPerUnit: 1, form: 'long needle' }),
-	own(29, fir, 'cedar', '#566b3d', { role: 'spiller', unit: 'stem', piecesPerUnit: 1, form: 'flat fan' }),
-]
-const recipe: LibraryRecipe = {
-	id: 'r',
-	name: 'House winter',
-	quarter: 'winter',
-	lines: [
-		{ material: materialId(21), role: 'thriller', holding: 'sold', grows: { way: 'stems', count: 12 } },
-		{ material: materialId(27), role: 'filler', holding: 'sold', grows: { way: 'greens', count: 12 } },
-		{ material: materialId(28), role: 'filler', holding: 'sold', grows: { way: 'greens', count: 8 } },
-		{ material: materialId(29), role: 'spiller', holding: 'sold', grows: { way: 'rim', count: 9 } },
-		{ material: materialId(24), role: 'accent', holding: 'lent', grows: { way: 'faces', count: 1 } },
-	],
-}
-const site = [
-	{ name: 'door brass', hex: hex('#b08d4a'), side: 'outside' },
-	{ name: 'red door', hex: hex('#8a2a30'), side: 'outside' },
-] as const
-
 function studio(containers: number) {
 	const ids = Array.from({ length: containers }, (_, n) =>
 		id<'container'>(`00000000-0000-7000-8000-${String(n).padStart(12, '0')}`),
@@ -66,10 +28,13 @@ function studio(containers: number) {
 		...card(1, `Pot ${n + 1}`, { topCm: 40 + (n % 9), place: placeId(1) }),
 		id: container,
 	}))
-	const facts = { ...sample, cards, materials: new Map(all.map((each) => [each.id, each])) }
+	const facts = { ...sample, cards, materials: new Map(winterMaterials.map((each) => [each.id, each])) }
 	const empty = emptyDraft({ from: null, to: null, answerBy: null })
 	const draft = { ...empty, containers: ids.map((container) => ({ id: container, mayLeaveOut: false, isNew: false })) }
-	return { facts, draft: { ...draft, options: [...propose(draft, facts, { site, recipes: [recipe] }).options] } }
+	return {
+		facts,
+		draft: { ...draft, options: [...propose(draft, facts, { site: front, recipes: [houseWinter] }).options] },
+	}
 }
 
 /** Growing anew, checks, price and one picture an option: what the desk asks at a keystroke. */
@@ -130,10 +95,10 @@ const grow = (count: number) => {
 const [ten, thousand] = [grow(10), grow(1000)]
 const growth = thousand / (ten * 100)
 row('growth of 1,000 containers against 10 times 100', growth.toFixed(2), 'at most 1.5', growth <= 1.5)
-const [first] = makeOffer(studio(2).draft, studio(2).facts, money, 1, today).offer.options
+const [firstOption] = makeOffer(studio(2).draft, studio(2).facts, money, 1, today).offer.options
 const { offer } = makeOffer(studio(2).draft, studio(2).facts, money, 1, today)
 const sizes = (['wide', 'panel', 'panel', 'panel'] as const).map((cut, n) => {
-	const option = offer.options[Math.max(0, n - 1)] ?? first
+	const option = offer.options[Math.max(0, n - 1)] ?? firstOption
 	const scene = sceneOf(offer, {
 		place: '',
 		option: option?.key ?? null,
@@ -176,10 +141,16 @@ siteColours(data, { width: info.width, height: info.height, channels: 3 })
 const photo = performance.now() - start
 row('colours of a 12-megapixel photo', `${photo.toFixed(0)} ms`, 'under 1000 ms', photo < 1000)
 const many = Array.from({ length: 2000 }, (_, n) => ({
-	...(all[n % all.length] ?? globe),
+	...(winterMaterials[n % winterMaterials.length] ?? first(winterMaterials)),
 	id: id<'material'>(`00000000-0000-7000-9000-${String(n).padStart(12, '0')}`),
 	hex: hex(`#${(0x202020 + n * 6151).toString(16).slice(-6).padStart(6, '0')}`),
 }))
-const ask = { site, wall: { kind: 'clapboard', hex: hex('#5f7488') }, door: null, materials: many, month: 11 } as const
+const ask = {
+	site: front,
+	wall: { kind: 'clapboard', hex: hex('#5f7488') },
+	door: null,
+	materials: many,
+	month: 11,
+} as const
 const found = timed(() => palettes(ask), 7)
 row('palettes over 2,000 materials', `${found.toFixed(1)} ms`, 'under 50 ms', found < 50)

@@ -1,52 +1,15 @@
 import { describe, expect, test } from 'vitest'
 import { difference } from '@/lib/colour/difference'
 import { potStates } from '@/lib/proposal/design/pot-state'
-import { type LibraryRecipe, propose, withRecipe } from '@/lib/proposal/design/propose'
+import { propose, withRecipe } from '@/lib/proposal/design/propose'
 import { emptyDraft } from '@/lib/proposal/draft'
-import type { Facts, Material } from '@/lib/proposal/facts'
+import type { Facts } from '@/lib/proposal/facts'
 import { hex } from '@/lib/units/hex'
-import { containerId, first, materialId, materials, draft as ready, facts as sample } from '../sample'
+import { containerId, first, materialId, draft as ready, facts as sample } from '../sample'
+import { front, houseWinter, winterMaterials } from './house-winter'
 
-const named = (n: number, base: number, name: string, colour: string, more: Partial<Material> = {}): Material => ({
-	...first(materials.slice(base - 1)),
-	id: materialId(n),
-	name,
-	hex: hex(colour),
-	had: [10, 11, 12],
-	lasts: [11, 12, 1, 2],
-	...more,
-})
-const stems = { role: 'thriller', piece: 'branch', form: 'straight stems', lengthCm: 110 } as const
-const balls = { role: 'accent', form: 'cluster', kind: 'ornament', piece: 'cluster kept' } as const
-const all = [
-	named(21, 1, 'red dogwood', '#8f2c2f', stems),
-	named(22, 1, 'gold dogwood', '#cdb05a', stems),
-	named(23, 1, 'white birch', '#d8d0c1', stems),
-	named(24, 3, 'brass globes', '#bb9346', balls),
-	named(25, 3, 'pewter globes', '#82868b', balls),
-	named(26, 3, 'plum globes', '#6a2f4b', balls),
-	named(27, 3, 'rose globes', '#b3596b', balls),
-	named(28, 4, 'noble fir', '#3d6147', { role: 'filler', form: 'short needle', hazards: [] }),
-	named(29, 4, 'cedar', '#566b3d', { role: 'spiller', form: 'flat fan', hazards: [] }),
-]
-const facts: Facts = { ...sample, materials: new Map(all.map((each) => [each.id, each])) }
-const recipes: LibraryRecipe[] = [
-	{
-		id: 'r',
-		name: 'House winter',
-		quarter: 'winter',
-		lines: [
-			{ material: materialId(21), role: 'thriller', holding: 'sold', grows: { way: 'stems', count: 12 } },
-			{ material: materialId(28), role: 'filler', holding: 'sold', grows: { way: 'greens', count: 20 } },
-			{ material: materialId(29), role: 'spiller', holding: 'sold', grows: { way: 'rim', count: 9 } },
-			{ material: materialId(24), role: 'accent', holding: 'lent', grows: { way: 'faces', count: 1 } },
-		],
-	},
-]
-const site = [
-	{ name: 'door brass', hex: hex('#b08d4a'), side: 'outside' },
-	{ name: 'red door', hex: hex('#8a2a30'), side: 'outside' },
-] as const
+const facts: Facts = { ...sample, materials: new Map(winterMaterials.map((each) => [each.id, each])) }
+const [recipes, site] = [[houseWinter], front]
 const empty = emptyDraft({ from: null, to: null, answerBy: null })
 const chosen = [1, 2, 3].map((n) => ({ id: containerId(n), mayLeaveOut: false, isNew: false }))
 const draft = { ...empty, containers: chosen }
