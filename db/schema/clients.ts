@@ -90,8 +90,13 @@ export const siteColour = sqliteTable(
 		hex: hexColumn('hex').notNull(),
 		side: text('side').$type<'inside' | 'outside'>().notNull(),
 		position: integer('position').notNull(),
+		/** Where in its photo it was found, from the left and from the top, 0 to 1; null of one that was added by eye. */
+		spotX: real('spot_x'),
+		spotY: real('spot_y'),
 	},
 	(table) => [
+		between('site_colour_spot_x', table.spotX, 0, 1),
+		between('site_colour_spot_y', table.spotY, 0, 1),
 		index('site_colour_place').on(table.placeId),
 		oneOf('site_colour_side', table.side, ['inside', 'outside']),
 	],

@@ -14,6 +14,10 @@ export const messages = [
 	'opened again',
 	'taken back',
 	'cancelled',
+	'something is wrong',
+	'visit made',
+	'new device',
+	'address changed',
 ] as const
 export type Message = (typeof messages)[number]
 

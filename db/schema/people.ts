@@ -1,4 +1,4 @@
-import { index, integer, sqliteTable, text, unique } from 'drizzle-orm/sqlite-core'
+import { index, integer, primaryKey, sqliteTable, text, unique } from 'drizzle-orm/sqlite-core'
 import type { PersonId } from '@/lib/units/id'
 import { idColumn, momentColumn, oneOf } from './columns'
 
@@ -38,6 +38,8 @@ export const session = sqliteTable(
 			.references(() => person.id),
 		expires: integer('expires', { mode: 'timestamp_ms' }).notNull(),
 		createdAt: momentColumn('created_at').notNull(),
+		/** What the person would call the device: "Firefox on Android". */
+		device: text('device').notNull().default(''),
 	},
 	(table) => [index('session_of_person').on(table.userId), index('session_expires').on(table.expires)],
 )
@@ -67,3 +69,17 @@ export const setUp = sqliteTable('set_up', {
 	tokenHash: text('token_hash').notNull(),
 	madeAt: momentColumn('made_at').notNull(),
 })
+
+/** Browsers that a person has signed in with, each known by the hash of a cookie of its own. */
+export const knownDevice = sqliteTable(
+	'known_device',
+	{
+		personId: idColumn<'person'>('person_id')
+			.notNull()
+			.references(() => person.id),
+		hash: text('hash').notNull(),
+		words: text('words').notNull(),
+		firstAt: momentColumn('first_at').notNull(),
+	},
+	(table) => [primaryKey({ columns: [table.personId, table.hash] })],
+)

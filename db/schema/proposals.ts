@@ -42,6 +42,8 @@ export const proposal = sqliteTable(
 		valueCents: integer('value_cents'),
 		/** Tenths of a per cent. */
 		marginTenths: integer('margin_tenths'),
+		/** What the address of its link picture ends in: nobody can guess it, and it leads to nothing else. */
+		cardKey: text('card_key').unique(),
 		createdAt: momentColumn('created_at').notNull(),
 	},
 	(table) => [
@@ -126,6 +128,8 @@ export const answer = sqliteTable(
 		revisionHash: text('revision_hash').$type<Hash>().notNull(),
 		kind: text('kind').$type<'approval' | 'change asked for' | 'skip'>().notNull(),
 		option: text('option'),
+		/** Places that take another option than `option`: {"<place>":"<key>"}, in the order of their ids. */
+		places: text('places').notNull().default('{}'),
 		extras: text('extras').notNull(),
 		leftOut: text('left_out').notNull(),
 		totalCents: integer('total_cents'),

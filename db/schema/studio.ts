@@ -43,3 +43,20 @@ export const rates = sqliteTable('rates', {
 	madeAt: momentColumn('made_at').notNull(),
 	madeBy: idColumn<'person'>('made_by').references(() => person.id),
 })
+
+/** The house designs of a season, to be applied to many clients: one document, as a draft is. */
+export const collection = sqliteTable(
+	'collection',
+	{
+		seasonId: idColumn<'season'>('season_id')
+			.primaryKey()
+			.references(() => season.id),
+		version: integer('version').notNull(),
+		document: text('document').notNull(),
+		updatedAt: momentColumn('updated_at').notNull(),
+		updatedBy: idColumn<'person'>('updated_by')
+			.notNull()
+			.references(() => person.id),
+	},
+	(table) => [check('collection_version', sql`${table.version} >= 1`)],
+)

@@ -60,6 +60,8 @@ const letters = {
 	cancelled: { make: cancelledLetter, door: 'client' },
 } as const
 
+const isAboutProposal = (message: Leased['message']): message is keyof typeof letters => message in letters
+
 /** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is settled. */
 export async function compose(
 	system: Viewer,
@@ -68,6 +70,7 @@ export async function compose(
 ): Promise<Letter | undefined> {
 	if (person === null || to === undefined) return undefined
 	if (message === 'sign-in link') return signIn(facts, person, to)
+	if (!isAboutProposal(message)) return undefined
 	const { proposal, number } = reported.parse(facts)
 	const about = await mailedProposal(system, { proposal, number, person }, stamp())
 	const isQuestion = message === 'proposal published' || message === 'reminder'

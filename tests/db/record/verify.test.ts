@@ -264,7 +264,7 @@ describe('an answer', () => {
 
 	test('that no line tells of was put in', async () => {
 		run(`INSERT INTO answer SELECT 'new', '2026-9999', (SELECT id FROM revision WHERE proposal_id = '${of.cast().proposals.vet}'),
-			revision_hash, kind, option, extras, left_out, total_cents, words_hash, by, word, at FROM answer ${row()}`)
+			revision_hash, kind, option, extras, left_out, total_cents, words_hash, by, word, at, places FROM answer ${row()}`)
 		expect((await whole()).broken).toEqual({ seq: null, why: 'No line tells of the answer 2026-9999.' })
 	})
 })

@@ -33,17 +33,20 @@ const guards = [
 const tables = [
 	'answer',
 	'client',
+	'collection',
 	'contact',
 	'container',
 	'draft',
 	'draft_material',
 	'erasure',
 	'event',
+	'known_device',
 	'material',
 	'once',
 	'outbox',
 	'pack',
 	'person',
+	'photo',
 	'place',
 	'proposal',
 	'rates',
@@ -61,6 +64,7 @@ const tables = [
 	'studio',
 	'supplier',
 	'trait',
+	'visit',
 ] as const
 
 const namesOf = (folder: string, type: 'table' | 'trigger') =>
