@@ -62,7 +62,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
 	answers: [
 		[
 			'a second one to a revision',
-			"INSERT INTO answer SELECT 'new', '2026-9999', revision_id, revision_hash, kind, option, extras, left_out, total_cents, words_hash, by, word, at FROM answer LIMIT 1",
+			"INSERT INTO answer SELECT 'new', '2026-9999', revision_id, revision_hash, kind, option, extras, left_out, total_cents, words_hash, by, word, at, places FROM answer LIMIT 1",
 			'answer: evidence is never altered',
 		],
 		...[
@@ -73,13 +73,13 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
 		].map(
 			([name = '', values = '', refused = '']): Case => [
 				name,
-				`INSERT INTO answer SELECT 'new', '2026-9999', (SELECT id FROM revision WHERE id NOT IN (SELECT revision_id FROM answer) LIMIT 1), revision_hash, ${values}, words_hash, by, word, at FROM answer LIMIT 1`,
+				`INSERT INTO answer SELECT 'new', '2026-9999', (SELECT id FROM revision WHERE id NOT IN (SELECT revision_id FROM answer) LIMIT 1), revision_hash, ${values}, words_hash, by, word, at, places FROM answer LIMIT 1`,
 				refused,
 			],
 		),
 		[
 			'to no revision',
-			"INSERT INTO answer SELECT 'new', '2026-9999', 'none', revision_hash, kind, option, extras, left_out, total_cents, words_hash, by, word, at FROM answer LIMIT 1",
+			"INSERT INTO answer SELECT 'new', '2026-9999', 'none', revision_hash, kind, option, extras, left_out, total_cents, words_hash, by, word, at, places FROM answer LIMIT 1",
 			'FOREIGN KEY',
 		],
 	],
@@ -188,7 +188,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
 		],
 		['a mail that says nothing we say', "UPDATE outbox SET message = 'newsletter'", 'outbox_message'],
 		['a mail to nobody known', "UPDATE outbox SET person_id = 'none'", 'FOREIGN KEY'],
-		['a session of nobody known', "INSERT INTO session VALUES ('h', 'none', 1, 'now')", 'FOREIGN KEY'],
+		['a session of nobody known', "INSERT INTO session VALUES ('h', 'none', 1, 'now', '')", 'FOREIGN KEY'],
 	],
 }
 
