@@ -4,31 +4,34 @@ import { decide } from '@/lib/access/decide'
 import type { Act } from '@/lib/access/table'
 import type { Viewer, Who } from '@/lib/access/viewer'
 import type { ClientId, PersonId } from '@/lib/units/id'
-import { read } from './open'
+import { prepared, read } from './open'
 import { client, contact, staff } from './schema'
 
 const made = (who: Who) => who as Viewer
+
+const working = prepared((db) =>
+	db
+		.select({ role: staff.role })
+		.from(staff)
+		.where(and(eq(staff.personId, sql.placeholder('person')), isNull(staff.endedAt)))
+		.prepare(),
+)
+const doorsOf = prepared((db) =>
+	db
+		.select({ client: contact.clientId, may: contact.may })
+		.from(contact)
+		.innerJoin(client, eq(client.id, contact.clientId))
+		.where(and(eq(contact.personId, sql.placeholder('person')), isNull(contact.endedAt), isNull(client.archivedAt)))
+		.prepare(),
+)
 
 /** The one maker of a viewer: from the record as it stands now, so that what is taken away is gone at once. */
 export async function viewerOf(who: PersonId | 'nobody' | 'system'): Promise<Viewer> {
 	if (who === 'nobody') return made({ is: 'nobody' })
 	if (who === 'system') return made({ is: 'system' })
-	const [member] = read((db) =>
-		db
-			.select()
-			.from(staff)
-			.where(and(eq(staff.personId, who), isNull(staff.endedAt)))
-			.all(),
-	)
+	const [member] = read((db) => working(db).all({ person: who }))
 	if (member !== undefined) return made({ is: 'staff', person: who, role: member.role })
-	const doors = read((db) =>
-		db
-			.select({ client: contact.clientId, may: contact.may })
-			.from(contact)
-			.innerJoin(client, eq(client.id, contact.clientId))
-			.where(and(eq(contact.personId, who), isNull(contact.endedAt), isNull(client.archivedAt)))
-			.all(),
-	)
+	const doors = read((db) => doorsOf(db).all({ person: who }))
 	if (doors.length === 0) return made({ is: 'nobody' })
 	return made({ is: 'contact', person: who, clients: new Map(doors.map(({ client: id, may }) => [id, may])) })
 }
@@ -38,6 +41,15 @@ export function visibleTo(viewer: Viewer, clientId: SQLiteColumn): SQL {
 	if (viewer.is === 'staff' || viewer.is === 'system') return sql`1`
 	if (viewer.is === 'contact') return inArray(clientId, [...viewer.clients.keys()])
 	return sql`0`
+}
+
+/** The same for a statement that is prepared once: `seenBy` says for whom it is asked. */
+export const visibleNow = (clientId: SQLiteColumn): SQL =>
+	sql`(${sql.placeholder('all')} = 1 OR ${clientId} IN (SELECT value FROM json_each(${sql.placeholder('clients')})))`
+
+export function seenBy(viewer: Viewer): { readonly all: 0 | 1; readonly clients: string } {
+	const all = viewer.is === 'staff' || viewer.is === 'system' ? 1 : 0
+	return { all, clients: JSON.stringify(viewer.is === 'contact' ? [...viewer.clients.keys()] : []) }
 }
 
 export type Denied = { readonly ok: false; readonly why: 'hidden' | 'forbidden' }

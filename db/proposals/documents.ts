@@ -1,4 +1,4 @@
-import { and, eq } from 'drizzle-orm'
+import { and, eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
 import { jobInputsSchema } from '@/lib/pricing/job-schema'
 import { type Draft, draftSchema } from '@/lib/proposal/draft'
@@ -6,8 +6,8 @@ import { type Offer, offerSchema } from '@/lib/proposal/offer/offer'
 import type { Hash } from '@/lib/record/hash'
 import type { Inputs } from '@/lib/season/standing'
 import type { ProposalId } from '@/lib/units/id'
-import type { Reading } from '../open'
-import { unseal } from '../record/seal'
+import { prepared, type Reading } from '../open'
+import { sealedBody, unseal } from '../record/seal'
 import { draft, revision } from '../schema'
 
 const inputsSchema: z.ZodType<Inputs> = z.array(z.strictObject({ key: z.string(), job: jobInputsSchema }))
@@ -21,18 +21,38 @@ export function draftOf(db: Reading, id: ProposalId): { version: number; draft: 
 
 export type Revision = typeof revision.$inferSelect
 
-export function revisionOf(db: Reading, id: ProposalId, number: number): Revision | undefined {
-	return db
+const revisionNumbered = prepared((db) =>
+	db
 		.select()
 		.from(revision)
-		.where(and(eq(revision.proposalId, id), eq(revision.number, number)))
-		.all()[0]
+		.where(and(eq(revision.proposalId, sql.placeholder('id')), eq(revision.number, sql.placeholder('number'))))
+		.prepare(),
+)
+
+export function revisionOf(db: Reading, id: ProposalId, number: number): Revision | undefined {
+	return revisionNumbered(db).all({ id, number })[0]
+}
+
+/** As many as a season's busy hours ask for again and again. */
+const mostKnown = 200
+const known = new Map<Hash, Offer>()
+
+/** What is sealed never changes, so it is read and checked once; the oldest falls out. */
+function knowing(hash: Hash, body: string): Offer {
+	const offer = known.get(hash) ?? offerSchema.parse(JSON.parse(body))
+	known.delete(hash)
+	known.set(hash, offer)
+	const [oldest] = known.keys()
+	if (known.size > mostKnown && oldest !== undefined) known.delete(oldest)
+	return offer
 }
 
 /** What a revision offered; undefined once the client's words are erased. */
 export function offerIn(db: Reading, { offerHash }: { offerHash: Hash }): Offer | undefined {
-	const words = unseal(db, offerHash)
-	return words === undefined ? undefined : offerSchema.parse(words)
+	const body = sealedBody(db, offerHash)
+	if (body !== undefined) return knowing(offerHash, body)
+	known.delete(offerHash)
+	return undefined
 }
 
 /** What the costing of a revision follows from; undefined once the client's words are erased. */

@@ -1,4 +1,4 @@
-import { eq } from 'drizzle-orm'
+import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Offer } from '@/lib/proposal/offer/offer'
@@ -7,7 +7,7 @@ import type { Hash } from '@/lib/record/hash'
 import { type Cents, cents } from '@/lib/units/cents'
 import type { Day, Moment } from '@/lib/units/day'
 import type { ClientId, PersonId, ProposalId } from '@/lib/units/id'
-import { type Reading, read } from '../open'
+import { prepared, type Reading, read } from '../open'
 import { unseal } from '../record/seal'
 import { answer } from '../schema'
 import type { Stamp } from '../stamp'
@@ -46,8 +46,16 @@ export type OfferPage = {
 	readonly answer: GivenAnswer | undefined
 }
 
+const answerOf = prepared((db) =>
+	db
+		.select()
+		.from(answer)
+		.where(eq(answer.revisionId, sql.placeholder('revision')))
+		.prepare(),
+)
+
 export function answerTo(db: Reading, { id }: Pick<Revision, 'id'>): GivenAnswer | undefined {
-	const [row] = db.select().from(answer).where(eq(answer.revisionId, id)).all()
+	const [row] = answerOf(db).all({ revision: id })
 	if (row === undefined) return undefined
 	const { kind, reference, at, by, word, option } = row
 	const words = row.wordsHash === null ? undefined : answerWords.safeParse(unseal(db, row.wordsHash)).data

@@ -1,8 +1,8 @@
-import { and, eq, gt, lte } from 'drizzle-orm'
+import { and, eq, gt, lte, sql } from 'drizzle-orm'
 import { type Moment, moment } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
 import { sideFile } from '../house/side-file'
-import { read, write } from '../open'
+import { prepared, read, write } from '../open'
 import { session, signInToken, staff } from '../schema'
 import { stored } from './adapter'
 
@@ -22,17 +22,19 @@ function noteUse(key: string, at: Moment): void {
 		.run(key, at)
 }
 
+const sessionUnder = prepared((db) =>
+	db
+		.select({ person: session.userId, since: session.createdAt, role: staff.role })
+		.from(session)
+		.leftJoin(staff, eq(staff.personId, session.userId))
+		.where(and(eq(session.sessionToken, sql.placeholder('key')), gt(session.expires, sql.placeholder('now'))))
+		.prepare(),
+)
+
 /** Whose session the cookie's token is, while it lasts; noting the use at most once a minute. */
 export async function personOfSession(token: string, now: Date): Promise<PersonId | undefined> {
 	const key = stored(token)
-	const [found] = read((db) =>
-		db
-			.select({ person: session.userId, since: session.createdAt, role: staff.role })
-			.from(session)
-			.leftJoin(staff, eq(staff.personId, session.userId))
-			.where(and(eq(session.sessionToken, key), gt(session.expires, now)))
-			.all(),
-	)
+	const [found] = read((db) => sessionUnder(db).all({ key, now: now.valueOf() }))
 	if (found === undefined) return undefined
 	const used = lastUse(key) ?? found.since
 	const idle = now.valueOf() - new Date(used).valueOf()

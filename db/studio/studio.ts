@@ -1,7 +1,7 @@
-import { and, eq } from 'drizzle-orm'
+import { and, eq, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { LengthUnit } from '@/lib/format/length'
-import { read, type Tx, write } from '../open'
+import { prepared, read, type Tx, write } from '../open'
 import { append } from '../record/append'
 import { person, revision, studio } from '../schema'
 import type { Stamp } from '../stamp'
@@ -14,9 +14,18 @@ export type Settings = {
 	readonly lengths: LengthUnit
 }
 
+const named = prepared((db) => db.select({ name: studio.name }).from(studio).where(eq(studio.id, 1)).prepare())
+const personKnown = prepared((db) =>
+	db
+		.select({ name: person.name, address: person.email })
+		.from(person)
+		.where(eq(person.id, sql.placeholder('id')))
+		.prepare(),
+)
+
 /** What everybody may know of the studio: its name stands on every page. */
 export async function studioName(_viewer: Viewer): Promise<string | undefined> {
-	return read((db) => db.select({ name: studio.name }).from(studio).where(eq(studio.id, 1)).all())[0]?.name
+	return read((db) => named(db).all())[0]?.name
 }
 
 export async function readSettings(viewer: Viewer): Promise<Settings | undefined> {
@@ -49,6 +58,5 @@ export async function saveSettings(viewer: Viewer, next: Settings, stamp: Stamp)
 /** Name and address of whoever is signed in, for the head of their own pages. */
 export async function whoIs(viewer: Viewer): Promise<{ name: string; address: string } | undefined> {
 	if (viewer.is !== 'staff' && viewer.is !== 'contact') return undefined
-	const own = eq(person.id, viewer.person)
-	return read((db) => db.select({ name: person.name, address: person.email }).from(person).where(own).all())[0]
+	return read((db) => personKnown(db).all({ id: viewer.person }))[0]
 }

@@ -36,14 +36,25 @@ export function daysBetween(from: Day, to: Day): number {
 	return (asUtc(to).valueOf() - asUtc(from).valueOf()) / dayMs
 }
 
-/** The date on the wall in `timeZone` (an IANA name) at the instant `at`. */
-export function dayOf(at: Moment, timeZone: string): Day {
-	const format = new Intl.DateTimeFormat('en-US', {
+const wallClocks = new Map<string, Intl.DateTimeFormat>()
+
+/** Making one takes longer than asking it a hundred times, so each time zone has one. */
+function wallClock(timeZone: string): Intl.DateTimeFormat {
+	const known = wallClocks.get(timeZone)
+	if (known !== undefined) return known
+	const made = new Intl.DateTimeFormat('en-US', {
 		timeZone,
 		year: 'numeric',
 		month: '2-digit',
 		day: '2-digit',
 	})
-	const part = Object.fromEntries(format.formatToParts(new Date(at)).map(({ type, value }) => [type, value]))
+	wallClocks.set(timeZone, made)
+	return made
+}
+
+/** The date on the wall in `timeZone` (an IANA name) at the instant `at`. */
+export function dayOf(at: Moment, timeZone: string): Day {
+	const parts = wallClock(timeZone).formatToParts(new Date(at))
+	const part = Object.fromEntries(parts.map(({ type, value }) => [type, value]))
 	return day(`${part.year}-${part.month}-${part.day}`)
 }

@@ -27,7 +27,7 @@ const who: Record<Person, AnyPersonKey | 'nobody' | 'system'> = {
 }
 
 /** They make a viewer's rights and are no rights themselves: see `viewer.test.ts`. */
-const mechanism = ['viewer actorOf', 'viewer denied', 'viewer visibleTo']
+const mechanism = ['viewer actorOf', 'viewer denied', 'viewer seenBy', 'viewer visibleTo']
 
 let house: House
 

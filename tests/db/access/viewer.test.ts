@@ -1,9 +1,9 @@
 import { asc } from 'drizzle-orm'
 import { describe, expect, test } from 'vitest'
 import { eraseClient } from '@/db/clients/erase'
-import { read } from '@/db/open'
+import { prepared, read } from '@/db/open'
 import { client } from '@/db/schema'
-import { actorOf, denied, viewerOf, visibleTo } from '@/db/viewer'
+import { actorOf, denied, seenBy, viewerOf, visibleNow, visibleTo } from '@/db/viewer'
 import { must } from '@/demo/play/must'
 import { id } from '@/lib/units/id'
 import { stranger, studio } from '../stage/studio'
@@ -65,6 +65,13 @@ describe('rows are narrowed by client', () => {
 		)
 		return rows.map((row) => row.id)
 	}
+	const seenByStatement = async (who: Parameters<typeof of.as>[0]) => {
+		const viewer = await of.as(who)
+		const statement = prepared((db) =>
+			db.select({ id: client.id }).from(client).where(visibleNow(client.id)).orderBy(asc(client.id)).prepare(),
+		)
+		return read((db) => statement(db).all(seenBy(viewer))).map((row) => row.id)
+	}
 	const all = () => Object.values(of.cast().clients).map((each) => each.id)
 
 	test.each(['designer', 'helper', 'system'] as const)('%s: all', async (who) => {
@@ -80,6 +87,13 @@ describe('rows are narrowed by client', () => {
 	test('nobody: none', async () => {
 		expect(await seen('nobody')).toEqual([])
 	})
+
+	test.each(['designer', 'helper', 'system', 'bakeryViewer', 'twoDoors', 'nobody'] as const)(
+		'%s: the same by a statement that was prepared',
+		async (who) => {
+			expect(await seenByStatement(who)).toEqual(await seen(who))
+		},
+	)
 })
 
 describe('a refusal', () => {
