@@ -45,7 +45,7 @@ function traitsOf(key: MaterialKey): TraitFields {
 const keepSuppliers: Play = async ({ tell }, designer, stamp) => {
 	for (const [key, { name, leadDays, note }] of entriesOf(suppliers)) {
 		const told = { name: tell('supplier', key, name), leadDays, note: tell('supplier-note', key, note) }
-		must(key, await saveSupplier(designer, told, stamp))
+		must(key, await saveSupplier(designer, null, told, stamp))
 	}
 }
 
