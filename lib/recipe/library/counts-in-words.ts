@@ -1,8 +1,8 @@
-import { list, quantity } from '../../format/words'
+import { quantity } from '../../format/words'
 import type { Planned } from '../planned'
 
 const line = ({ material: { name, unit }, count }: Planned): string =>
-	unit === 'piece' ? `${count} ${name}` : `${quantity(count, unit)} of ${name}`
+	`${name} ${unit === 'piece' ? count : quantity(count, unit)}`
 
-/** "12 stems of white birch, 0.5 kg of white pine and 3 brass globes" */
-export const countsInWords = (lines: readonly Planned[]): string => list(lines.map(line))
+/** "white birch 12 stems, white pine 0.5 kg, brass globes 3": pieces by their number alone. */
+export const countsInWords = (lines: readonly Planned[]): string => lines.map(line).join(', ')

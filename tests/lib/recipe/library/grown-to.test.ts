@@ -75,8 +75,8 @@ describe('a recipe grown to them', () => {
 	})
 })
 
-test('counts in words: pieces by their name, the rest by how they are counted', () => {
+test('counts in words: pieces by their number, the rest by how they are counted', () => {
 	expect(countsInWords(plannedIn('reference', winter, materials))).toBe(
-		'12 stems of white birch, 14 stems of noble fir, 0.5 kg of white pine, 9 stems of cedar, 9 brass globes and 3 stakes',
+		'white birch 12 stems, noble fir 14 stems, white pine 0.5 kg, cedar 9 stems, brass globes 9, stakes 3',
 	)
 })

@@ -1,13 +1,13 @@
 import type { ReactNode } from 'react'
 import type { RowText } from '@/lib/forms/catalogue/recipe-text'
-import { type LineField, lineLabels } from './words'
+import { type LineField, lineLabels, spans } from './words'
 
 type Common = { readonly field: LineField; readonly n: number; readonly error: string | undefined }
 
 /** One box of one line: its label stands above on a phone, and at the head of the column on a laptop. */
 export function Cell({ field, n, error, children }: Common & { readonly children: ReactNode }) {
 	return (
-		<div className="min-w-0">
+		<div className={`min-w-0 lg:col-span-1 ${spans[field]}`}>
 			<label htmlFor={`${field}.${n}`} className={`block text-xs text-soft ${n > 0 ? 'lg:sr-only' : ''}`}>
 				{lineLabels[field]}
 				<span className="sr-only">, line {n + 1}</span>

@@ -7,11 +7,13 @@ import { potWords } from '@/lib/recipe/library/pots'
 
 type Props = { readonly recipe: Library['recipes'][number]; readonly library: Library }
 
+const named = 'border-t border-line pt-2.5'
+
 /** What the recipe comes to in pots of other sizes and stands, line by line. */
 export function Grown({ recipe, library: { materials, lengths } }: Props) {
 	const grown = grownTo(recipe.lines, materials)
 	return (
-		<section className="mt-10 overflow-x-auto" aria-labelledby="grown" tabIndex={0}>
+		<section className="mt-10 overflow-x-auto" aria-labelledby="grown">
 			<h2 id="grown" className="text-xl">
 				Grown to
 			</h2>
@@ -28,7 +30,7 @@ export function Grown({ recipe, library: { materials, lengths } }: Props) {
 									alt=""
 									width="150"
 									height="118"
-									className="mb-1 block h-auto w-full bg-line"
+									className="mb-1 block h-auto w-36 max-w-full bg-line"
 								/>
 								{potWords(pot, lengths)}
 							</th>
@@ -38,14 +40,20 @@ export function Grown({ recipe, library: { materials, lengths } }: Props) {
 				<tbody>
 					{recipe.lines.map(({ material, role }, at) => (
 						<tr key={`${material} ${role}`}>
-							<th scope="row">{materials.get(material)?.name}</th>
+							<th scope="row" className={named}>
+								<a href={`/studio/materials/card?material=${material}`} className="name">
+									{materials.get(material)?.name}
+								</a>
+							</th>
 							{grown.map(({ pot, counts }) => (
 								<td key={pot}>{quantity(counts[at] ?? 0, materials.get(material)?.unit ?? 'piece')}</td>
 							))}
 						</tr>
 					))}
 					<tr>
-						<th scope="row">Tallest, above the rim</th>
+						<th scope="row" className={named}>
+							Tallest, above the rim
+						</th>
 						{grown.map(({ pot, tallestCm }) => (
 							<td key={pot}>{tallestCm === null ? 'not known' : length(tallestCm, lengths)}</td>
 						))}

@@ -27,7 +27,7 @@ export function LineFields({ rows, removed, errors, materials }: Props) {
 		const name = nameOf(material)
 		return name === undefined ? [] : [{ value: String(row + 1), label: `line ${row + 1}, ${name}` }]
 	})
-	const held = [{ value: '', label: 'the opening' }, ...lines]
+	const held = [{ value: '', label: '—' }, ...lines]
 	return (
 		<fieldset className="mt-8">
 			<legend className="text-lg font-bold">Lines, for the 18-inch round pot seen all round</legend>
@@ -78,7 +78,7 @@ function LineRow({ row, n, isRemoved, errors, materials, held }: RowProps) {
 	}))
 	const at = (field: keyof RowText) => ({ field, n, value: row[field], error: errors[`${field}.${n}`] })
 	return (
-		<li className="grid grid-cols-2 items-start gap-x-3 gap-y-1 border-t border-line py-3 sm:grid-cols-4 lg:grid-cols-[3.5rem_1.5fr_7rem_1.2fr_5rem_1.2fr_7.5rem_5rem] lg:py-1.5">
+		<li className="grid grid-cols-6 items-start gap-x-3 gap-y-1 border-t border-line py-3 lg:grid-cols-[3.5rem_1.5fr_7rem_1.2fr_5rem_1.2fr_7.5rem_5rem] lg:py-1.5">
 			<Write {...at('at')} />
 			<Choose {...at('material')} choices={[{ value: '', label: '—' }]} groups={grouped} />
 			<Choose {...at('role')} choices={roleChoices} />

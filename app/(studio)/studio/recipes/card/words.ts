@@ -20,7 +20,7 @@ export const wayHelp: Readonly<Record<Grows['way'], string>> = {
 	faces: 'So many on each side that is looked at, in odd groups up to seven.',
 	spacing:
 		'Live plants: write the part of the opening that is theirs, such as 40; the spacing on their card does the rest.',
-	held: 'Stakes, wire, lights by the stem: so many for each one of the line that they hold.',
+	held: 'Stakes, wire, tape: so many for each one of the line that they hold; with no line named, in step with the opening.',
 }
 
 export const holdingWords: Readonly<Record<Holding, string>> = { sold: 'sold', lent: 'lent', own: 'client’s own' }
@@ -35,6 +35,17 @@ export const lineLabels = {
 	holding: 'Whose it is',
 	remove: 'Remove',
 } as const
+/** How much of a row a box takes on a phone, in sixths. */
+export const spans: Readonly<Record<keyof typeof lineLabels, string>> = {
+	at: 'col-span-1',
+	material: 'col-span-5',
+	role: 'col-span-2',
+	way: 'col-span-4',
+	count: 'col-span-2',
+	holds: 'col-span-4',
+	holding: 'col-span-4',
+	remove: 'col-span-2',
+}
 export type LineField = keyof typeof lineLabels
 
 /** What each box of the card is called, by its name. */
