@@ -82,13 +82,13 @@ test('a designer changes a recipe’s lines before any script arrives', async ({
 	await expect(page.getByLabel('Material, line 7', { exact: true })).not.toHaveValue('')
 	await page.getByLabel('Order, line 2', { exact: true }).fill('0')
 	await page.getByLabel('Remove, line 7').check()
-	await page.getByLabel('Whose it is, line 1').selectOption('lent')
+	await page.getByLabel('Whose it is, line 1', { exact: true }).selectOption('lent')
 	await page.getByRole('button', { name: 'Save the recipe' }).click()
 	await expect(page.getByRole('alert').getByRole('link')).toHaveText(
 		'Whose it is, line 1: gold-twig dogwood does not come back, so it cannot be lent.',
 	)
 	await expect(page.getByLabel('Remove, line 7')).toBeChecked()
-	await page.getByLabel('Whose it is, line 1').selectOption('sold')
+	await page.getByLabel('Whose it is, line 1', { exact: true }).selectOption('sold')
 	await page.getByRole('button', { name: 'Save the recipe' }).click()
 	await expect(page.getByText('Kept.')).toBeVisible()
 	await expect(page.getByRole('row').nth(1)).toContainText('noble fir')

@@ -23,9 +23,9 @@ const holdingChoices = [usual, ...holdings.map((value) => ({ value, label: holdi
 /** Lines for the reference container. Rows to spare stand below; a tick takes a line out, its number moves it. */
 export function LineFields({ rows, removed, errors, materials }: Props) {
 	const nameOf = (id: string) => materials.find((each) => each.id === id)?.name
-	const lines = rows.flatMap(({ material }, row) => {
+	const lines = rows.map(({ material }, row) => {
 		const name = nameOf(material)
-		return name === undefined ? [] : [{ value: String(row + 1), label: `line ${row + 1}, ${name}` }]
+		return { value: String(row + 1), label: `line ${row + 1}${name === undefined ? '' : `, ${name}`}` }
 	})
 	const held = [{ value: '', label: '—' }, ...lines]
 	return (
