@@ -1,23 +1,11 @@
 import { asc } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { LengthUnit } from '@/lib/format/length'
-import type { LibraryRecipe } from '@/lib/proposal/design/propose'
-import type { DesignMaterial } from '@/lib/recipe/traits'
-import type { Id, MaterialId } from '@/lib/units/id'
+import type { Library } from '@/lib/recipe/library/library'
 import { read } from '../open'
 import { recipe, studio } from '../schema'
 import { denied } from '../viewer'
 import { designMaterials } from './design-materials'
 import { libraryIn } from './read-recipes'
-
-export type KeptRecipe = Omit<LibraryRecipe, 'id'> & { readonly id: Id<'recipe'>; readonly note: string }
-export type Library = {
-	/** By name. */
-	readonly recipes: readonly KeptRecipe[]
-	/** By name; what is retired is there for the recipes that still name it. */
-	readonly materials: ReadonlyMap<MaterialId, DesignMaterial & { readonly isRetired: boolean }>
-	readonly lengths: LengthUnit
-}
 
 /** The studio's recipes with what they are made of: no price and no supplier among it. */
 export async function readLibrary(viewer: Viewer): Promise<Library | undefined> {

@@ -14,7 +14,7 @@ const lines = [
 const rowOf = (page: Page, name: string) => page.getByRole('row', { name: new RegExp(`^${name}`) })
 const price = (page: Page) => page.getByRole('region', { name: 'Price' })
 
-async function swap(within: Locator, material: string, how: string): Promise<void> {
+async function swap(within: Locator, material: string, how: RegExp): Promise<void> {
 	await within
 		.getByRole('button', { name: new RegExp(`^Use another for ${material}`) })
 		.first()
@@ -63,14 +63,14 @@ test('a designer writes a recipe, sees it grown to a box, and swaps its stems in
 	await expect(price(page)).toHaveAttribute('aria-busy', 'false')
 	const [before, priced] = [await count.inputValue(), String(await price(page).textContent())]
 
-	await swap(palette, 'red dogwood', 'Use it in every pot: gold-twig dogwood')
+	await swap(palette, 'red dogwood', /^Use it in every pot\s*: gold-twig dogwood$/)
 	for (const pot of [0, 1]) await expect(stems.nth(pot)).toHaveValue(cast.materials.goldDogwood)
 	await expect(count).toHaveValue(before)
 	await expect(pictured).toHaveAttribute('alt', /gold-twig dogwood/)
 	await expect(price(page)).toHaveAttribute('aria-busy', 'false')
 	await expect(price(page)).not.toHaveText(priced)
 
-	await swap(palette, 'noble fir', 'Use it in this pot: silver fir')
+	await swap(palette, 'noble fir', /^Use it in this pot\s*: silver fir$/)
 	await expect(greens.nth(0)).toHaveValue(cast.materials.silverFir)
 	await expect(greens.nth(1)).toHaveValue(cast.materials.nobleFir)
 })

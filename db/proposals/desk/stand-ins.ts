@@ -1,5 +1,6 @@
 import type { Viewer } from '@/lib/access/viewer'
-import { type StandIn, standIns } from '@/lib/proposal/design/stand-ins'
+import { standIns } from '@/lib/proposal/design/stand-ins'
+import type { StandIn } from '@/lib/proposal/desk/stand-in'
 import type { Draft } from '@/lib/proposal/draft'
 import type { ContainerId, MaterialId, ProposalId } from '@/lib/units/id'
 import { read } from '../../open'

@@ -1,26 +1,11 @@
 import type { Light } from '../../container/card'
 import { type Substitute, substitutes } from '../../recipe/library/substitutes'
-import type { Kind, Role, Unit } from '../../recipe/material'
-import type { Hex } from '../../units/hex'
 import type { ContainerId, MaterialId } from '../../units/id'
 import type { Draft } from '../draft'
 import type { Facts, Material } from '../facts'
 import { cardsOf } from '../job-of'
+import type { StandIn } from '../desk/stand-in'
 import { monthOf } from './ask'
-
-/** A material that can stand in for another, as the desk shows it. */
-export type StandIn = {
-	readonly id: MaterialId
-	readonly name: string
-	readonly hex: Hex
-	readonly role: Role
-	readonly kind: Kind
-	readonly unit: Unit
-	/** "14 in stock, a colour very near it, 2 in shorter" */
-	readonly why: string
-	/** Its units for one unit of the other: 1 where both are counted alike, else so that as many pieces stand. */
-	readonly perUnit: number
-}
 
 const most = 12
 

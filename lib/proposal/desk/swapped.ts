@@ -1,7 +1,7 @@
 import type { DraftText } from '../../forms/draft-form'
 import { usualHolding } from '../../recipe/library/usual'
 import { canBeLent, type Holding } from '../../recipe/material'
-import type { StandIn } from '../design/stand-ins'
+import type { StandIn } from './stand-in'
 
 type Line = DraftText['extras'][number]['lines'][number]
 type Grows = NonNullable<Line['grows']>

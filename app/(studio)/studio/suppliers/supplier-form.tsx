@@ -2,11 +2,11 @@ import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField, WordsField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
-import type { SupplierRow } from '@/db/catalogue/suppliers'
 import type { Attempt } from '@/lib/forms/read'
 import { saveSupplier } from './actions'
 
-type Props = { readonly supplier: SupplierRow | undefined; readonly attempt: Attempt }
+type Supplier = { readonly id: string; readonly name: string; readonly leadDays: number; readonly note: string }
+type Props = { readonly supplier: Supplier | undefined; readonly attempt: Attempt }
 
 const labels = { name: 'Name', leadDays: 'Days from order to door', note: 'Note for the studio' }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { DraftText } from '@/lib/forms/draft-form'
-import type { StandIn } from '@/lib/proposal/design/stand-ins'
+import type { StandIn } from '@/lib/proposal/desk/stand-in'
 import { swapped } from '@/lib/proposal/desk/swapped'
 import { hex } from '@/lib/units/hex'
 import { materialId } from '../sample'

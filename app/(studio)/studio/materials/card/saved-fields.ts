@@ -1,10 +1,19 @@
-import type { MaterialRow } from '@/db/catalogue/materials'
 import type { Typed } from '@/lib/forms/read'
+
+type Material = Readonly<Record<'name' | 'kind' | 'piece' | 'role' | 'unit' | 'hex', string>> &
+	Readonly<Record<'isPoisonousToPeople' | 'isPoisonousToPets' | 'hasSmallParts', boolean>> & {
+		readonly piecesPerUnit: number
+	}
+type Saved = {
+	readonly material: Material
+	readonly pack: Readonly<Record<'size' | 'priceCents' | 'freightPercent', number>> | null
+	readonly supplier: string | null
+}
 
 const on = (is: boolean) => (is ? 'on' : '')
 
 /** A kept material as its card shows it. */
-export function savedFields(row: MaterialRow | undefined): Typed {
+export function savedFields(row: Saved | undefined): Typed {
 	if (row === undefined) return { piecesPerUnit: '1', hex: '#4f6b4a', freightPercent: '0' }
 	const { material, pack, supplier } = row
 	const { name, kind, piece, role, unit, piecesPerUnit, hex } = material

@@ -1,8 +1,6 @@
 import { v7 } from 'uuid'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
-import type { StockRow } from '@/db/catalogue/read-stock'
-import type { ClientRow } from '@/db/clients/read-clients'
 import { quantity } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
 import type { Unit } from '@/lib/recipe/material'
@@ -14,10 +12,12 @@ export const storageLabels = {
 	usesBefore: 'Seasons it has stood outside',
 }
 
+type Owner = { readonly id: string; readonly name: string }
+type Counted = { readonly client: Owner | null; readonly quantity: number; readonly usesBefore: number }
 type Props = {
 	readonly of: { readonly id: string; readonly unit: Unit }
-	readonly held: readonly StockRow[]
-	readonly clients: readonly Pick<ClientRow, 'id' | 'name'>[]
+	readonly held: readonly Counted[]
+	readonly clients: readonly Owner[]
 	/** Whose count is to be taken again: a client's id, or nothing for the studio. */
 	readonly chosen: string
 	readonly attempt: Attempt
@@ -73,7 +73,7 @@ export function Storage({ of: { id, unit }, held, clients, chosen, attempt: { ty
 
 const seasons = (count: number) => (count === 0 ? 'not yet outside' : `${quantity(count, 'season')} outside`)
 
-function Held({ of, unit, held }: { readonly of: string; readonly unit: Unit; readonly held: readonly StockRow[] }) {
+function Held({ of, unit, held }: { readonly of: string; readonly unit: Unit; readonly held: readonly Counted[] }) {
 	if (held.length === 0) return <p className="mt-2 text-soft">Nothing has been counted yet.</p>
 	return (
 		<ul className="mt-2">

@@ -1,8 +1,8 @@
-import type { Library } from '@/db/catalogue/library'
 import { length } from '@/lib/format/length'
 import { quantity } from '@/lib/format/words'
 import { recipePicture } from '@/lib/forms/recipe-picture'
 import { grownTo } from '@/lib/recipe/library/grown-to'
+import type { Library } from '@/lib/recipe/library/library'
 import { potWords } from '@/lib/recipe/library/pots'
 
 type Props = { readonly recipe: Library['recipes'][number]; readonly library: Library }

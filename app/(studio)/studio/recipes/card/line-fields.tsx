@@ -1,18 +1,17 @@
-import type { Library } from '@/db/catalogue/library'
 import type { RowText } from '@/lib/forms/catalogue/recipe-text'
 import type { FieldErrors } from '@/lib/forms/read'
+import type { KeptMaterial } from '@/lib/recipe/library/library'
 import { holdings, roles } from '@/lib/recipe/material'
 import { ways } from '@/lib/recipe/recipe'
 import { Cell, type Choice, Choose, Write } from './cell'
 import { holdingWords, wayHelp, wayWords } from './words'
 
-type Material = Library['materials'] extends ReadonlyMap<unknown, infer Of> ? Of : never
 type Props = {
 	readonly rows: readonly RowText[]
 	/** Numbers of the rows that are ticked to go. */
 	readonly removed: readonly string[]
 	readonly errors: FieldErrors
-	readonly materials: readonly Material[]
+	readonly materials: readonly KeptMaterial[]
 }
 
 const usual: Choice = { value: '', label: 'as usual' }

@@ -1,8 +1,8 @@
-import type { Library } from '@/db/catalogue/library'
 import { recipePicture } from '@/lib/forms/recipe-picture'
 import { describeScene } from '@/lib/picture/words/describe-scene'
 import { plannedIn } from '@/lib/recipe/library/grown-to'
 import { inReference } from '@/lib/recipe/library/in-reference'
+import type { Library } from '@/lib/recipe/library/library'
 import { recipeScene } from '@/lib/recipe/library/scene'
 import { summary } from '@/lib/recipe/summary'
 

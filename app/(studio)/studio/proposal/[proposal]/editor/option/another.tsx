@@ -1,6 +1,6 @@
 'use client'
 import { useId, useRef, useState } from 'react'
-import type { StandIn } from '@/lib/proposal/design/stand-ins'
+import type { StandIn } from '@/lib/proposal/desk/stand-in'
 import { Does } from '../box'
 
 /** Asks what can stand in for a material; undefined where no answer came. */

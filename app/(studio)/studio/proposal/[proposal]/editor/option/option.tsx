@@ -1,6 +1,6 @@
 'use client'
-import type { StandIn } from '@/lib/proposal/design/stand-ins'
 import type { DeskOption } from '@/lib/proposal/desk/desk'
+import type { StandIn } from '@/lib/proposal/desk/stand-in'
 import { swapped } from '@/lib/proposal/desk/swapped'
 import { Box, Does, Pick } from '../box'
 import type { Known, Line, Option, Part } from '../known'
