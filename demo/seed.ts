@@ -1,8 +1,9 @@
 import { viewerOf } from '@/db/viewer'
 import type { Day, Moment } from '@/lib/units/day'
-import type { ClientId, ContainerId, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
 import { tellCanaries, tellPlainly } from './cast/canary'
 import { type MaterialKey, materials } from './cast/catalogue/materials'
+import { type RecipeKey, recipes } from './cast/catalogue/recipes'
 import { type ClientKey, clients } from './cast/clients'
 import { people } from './cast/people'
 import { type AutumnKey, autumnProposals, type WinterKey, winterProposals } from './cast/proposals/proposals'
@@ -32,6 +33,7 @@ export type Seeded = {
 	readonly places: Readonly<Record<PlaceKey, PlaceId>>
 	readonly containers: Readonly<Record<ContainerKey, ContainerId>>
 	readonly materials: Readonly<Record<MaterialKey, MaterialId>>
+	readonly recipes: Readonly<Record<RecipeKey, Id<'recipe'>>>
 	readonly seasons: { readonly winter: SeasonId; readonly autumn: SeasonId }
 	/** This winter's, by client. */
 	readonly proposals: Readonly<Record<WinterKey, ProposalId>>
@@ -50,6 +52,7 @@ function castOf(stage: Stage): Seeded {
 		places: tableOf(keysOf(places), stage.places.of),
 		containers: tableOf(keysOf(containers), stage.containers.of),
 		materials: tableOf(keysOf(materials), stage.materials.of),
+		recipes: tableOf(keysOf(recipes), stage.recipes.of),
 		seasons: { winter: stage.seasons.of('winter'), autumn: stage.seasons.of('autumn') },
 		proposals: tableOf(keysOf(winterProposals), stage.winter.of),
 		autumn: tableOf(keysOf(autumnProposals), stage.autumn.of),

@@ -1,11 +1,11 @@
-import { and, eq, ne } from 'drizzle-orm'
+import { and, eq, inArray, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Grows, RecipeLine } from '@/lib/recipe/recipe'
 import type { Quarter } from '@/lib/season/season'
 import type { Id } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { append } from '../record/append'
-import { recipe, recipeLine } from '../schema'
+import { material, recipe, recipeLine } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 
@@ -34,6 +34,13 @@ function keepLines(tx: Tx, recipeId: Id<'recipe'>, lines: RecipeFields['lines'],
 			.run()
 }
 
+/** Every material that a recipe names is one of the catalogue's. */
+function isKnown(tx: Tx, lines: RecipeFields['lines']): boolean {
+	const holds = lines.flatMap(({ grows }) => (grows.way === 'held' && grows.holds !== null ? [grows.holds] : []))
+	const named = [...new Set([...lines.map(({ material: of }) => of), ...holds])]
+	return tx.select({ id: material.id }).from(material).where(inArray(material.id, named)).all().length === named.length
+}
+
 /** A new recipe for the reference container, or the one named by `of` changed with all its lines. */
 export async function saveRecipe(
 	viewer: Viewer,
@@ -44,6 +51,7 @@ export async function saveRecipe(
 	const no = denied(viewer, 'change the catalogue', null)
 	if (no !== null) return no
 	return write((tx): SavedRecipe => {
+		if (!isKnown(tx, lines)) return hidden
 		const id = of ?? stamp.id<'recipe'>()
 		const namesake = and(eq(recipe.name, fields.name), ne(recipe.id, id))
 		if (tx.select().from(recipe).where(namesake).all().length > 0) return { ok: false, why: 'name taken' }

@@ -10,7 +10,7 @@ import { hex } from '@/lib/units/hex'
 import { looks } from '../cast/catalogue/looks'
 import { type MaterialKey, materials } from '../cast/catalogue/materials'
 import type { CastRecipe } from '../cast/catalogue/recipe-shape'
-import { recipes } from '../cast/catalogue/recipes'
+import { type RecipeKey, recipes } from '../cast/catalogue/recipes'
 import { type CastMaterial, suppliers } from '../cast/catalogue/shape'
 import { sizes } from '../cast/vessels'
 import { entriesOf } from './keys'
@@ -45,7 +45,7 @@ function traitsOf(key: MaterialKey): TraitFields {
 const keepSuppliers: Play = async ({ tell }, designer, stamp) => {
 	for (const [key, { name, leadDays, note }] of entriesOf(suppliers)) {
 		const told = { name: tell('supplier', key, name), leadDays, note: tell('supplier-note', key, note) }
-		must(key, await saveSupplier(designer, told, stamp))
+		must(key, await saveSupplier(designer, null, told, stamp))
 	}
 }
 
@@ -87,8 +87,8 @@ function growsFrom(key: MaterialKey, role: Role, count: number): Grows {
 /** The reference container is the medium one. */
 const reference = sizes.indexOf('medium')
 
-const keepRecipes: Play = async ({ tell, materials: made }, designer, stamp) => {
-	for (const [key, of] of entriesOf<Record<string, CastRecipe>>(recipes)) {
+const keepRecipes: Play = async ({ tell, materials: made, recipes: kept }, designer, stamp) => {
+	for (const [key, of] of entriesOf<Record<RecipeKey, CastRecipe>>(recipes)) {
 		const lines = of.lines.map(([material, role, holding, counts]) => ({
 			material: made.of(material),
 			role,
@@ -96,7 +96,7 @@ const keepRecipes: Play = async ({ tell, materials: made }, designer, stamp) => 
 			grows: growsFrom(material, role, counts[reference] ?? 0),
 		}))
 		const fields = { name: of.name, quarter: of.quarter, note: tell('recipe-note', key, of.note), lines }
-		must(of.name, await saveRecipe(designer, null, fields, stamp))
+		kept.put(key, must(of.name, await saveRecipe(designer, null, fields, stamp)).id)
 	}
 }
 

@@ -2,9 +2,10 @@ import type { Stamp } from '@/db/stamp'
 import type { PlannedSeason } from '@/db/studio/seasons'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Day } from '@/lib/units/day'
-import type { ClientId, ContainerId, MaterialId, PersonId, PlaceId, ProposalId } from '@/lib/units/id'
+import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId } from '@/lib/units/id'
 import type { Tell } from '../cast/canary'
 import type { MaterialKey } from '../cast/catalogue/materials'
+import type { RecipeKey } from '../cast/catalogue/recipes'
 import type { ClientKey } from '../cast/clients'
 import type { PersonKey } from '../cast/people'
 import type { AutumnKey, WinterKey } from '../cast/proposals/proposals'
@@ -26,6 +27,7 @@ export type Stage = {
 	readonly places: Shelf<PlaceKey, PlaceId>
 	readonly containers: Shelf<ContainerKey, ContainerId>
 	readonly materials: Shelf<MaterialKey, MaterialId>
+	readonly recipes: Shelf<RecipeKey, Id<'recipe'>>
 	readonly seasons: Shelf<'winter' | 'autumn', PlannedSeason['id']>
 	readonly winter: Shelf<WinterKey, ProposalId>
 	readonly autumn: Shelf<AutumnKey, ProposalId>
@@ -42,6 +44,7 @@ export function emptyStage(today: Day, tell: Tell, viewerOf: (who: PersonId) => 
 		places: shelf('place'),
 		containers: shelf('container'),
 		materials: shelf('material'),
+		recipes: shelf('recipe'),
 		seasons: shelf('season'),
 		winter: shelf('winter proposal'),
 		autumn: shelf('autumn proposal'),

@@ -119,3 +119,10 @@ export function draftText(draft: Draft): DraftText {
 export const saveBody = z.strictObject({ version: z.int().min(1), draft: draftForm })
 export const priceBody = z.strictObject({ draft: draftForm })
 export const growBody = z.strictObject({ draft: draftForm, option: key, recipe: idField<'recipe'>().nullable() })
+
+/** What can stand in for a material: in one container, or, with none named, anywhere. */
+export const standInsBody = z.strictObject({
+	draft: draftForm,
+	material: idField<'material'>(),
+	container: idField<'container'>().nullable(),
+})

@@ -1,7 +1,8 @@
-import type { Card, Material } from './facts'
+import type { DesignMaterial } from '../recipe/traits'
+import type { Card } from './facts'
 
 /** What is drawn of so many units of a material. */
-export const lookOf = ({ form, secondHex, lengthCm, acrossCm, piecesPerUnit }: Material, count: number) => ({
+export const lookOf = ({ form, secondHex, lengthCm, acrossCm, piecesPerUnit }: DesignMaterial, count: number) => ({
 	...{ form, secondHex, lengthCm, acrossCm },
 	pieces: Math.max(1, Math.round(count * piecesPerUnit)),
 })

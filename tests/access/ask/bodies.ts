@@ -58,6 +58,17 @@ const card: Fields = [
 	['walkLeftCm', ''],
 ]
 
+/** One row of a recipe's card; its last is ticked to go. */
+const recipeLine = (at: string, material: string, count: string): Fields => [
+	['at', at],
+	['material', material],
+	['role', 'filler'],
+	['holding', 'sold'],
+	['way', 'greens'],
+	['count', count],
+	['holds', ''],
+]
+
 const actionForms: Readonly<Record<string, Form>> = {
 	plan: () => [
 		once(),
@@ -151,6 +162,31 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['price', '83.50'],
 		['freightPercent', '4'],
 	],
+	keepStock: ({ material, client }) => [
+		once(),
+		['material', material],
+		['client', client],
+		['quantity', '14.5'],
+		['usesBefore', '2'],
+	],
+	saveSupplier: ({ supplier }) => [
+		once(),
+		['supplier', supplier],
+		['name', 'Ferrow Growers'],
+		['leadDays', '9'],
+		['note', 'By rail, on Fridays.'],
+	],
+	saveRecipe: ({ material, recipe }) => [
+		once(),
+		['recipe', recipe],
+		['name', 'Winterberry alone'],
+		['quarter', 'winter'],
+		['note', 'Late.'],
+		...recipeLine('1', material, '12'),
+		...recipeLine('2', material, '5'),
+		...recipeLine('', material, '1'),
+		['remove', '2'],
+	],
 	saveSettings: () => [
 		once(),
 		['name', 'Sedge & Lantern II'],
@@ -217,6 +253,7 @@ export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: un
 	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
 	if (route.endsWith('/price')) return json({ draft })
 	if (route.endsWith('/propose')) return json({ draft })
+	if (route.endsWith('/substitutes')) return json({ draft, material: things.material, container: null })
 	if (route.endsWith('/grow')) return json({ draft, option: 'a', recipe: null })
 	if (route.endsWith('/photo')) return photo()
 	if (route.endsWith('/save')) return json({ version: things.version, draft })

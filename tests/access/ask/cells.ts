@@ -45,6 +45,7 @@ export const missing = {
 export const idIn = (thing: Thing, things: Things): string | null =>
 	({
 		nothing: '',
+		recipe: things.recipe,
 		client: things.client,
 		proposal: things.proposal,
 		'answered proposal': things.answered,
@@ -71,7 +72,7 @@ function knownCells(row: Row, person: PersonName, all: ByClient): Cell[] {
 					[`foreign ${foreign[person] ?? 'dental'}`, foreign[person] ?? 'dental'],
 				]
 	return named.flatMap(([which, key]) => {
-		const client = row.of === 'nothing' || row.of === 'season' ? null : key
+		const client = row.of === 'nothing' || row.of === 'season' || row.of === 'recipe' ? null : key
 		const id = idIn(row.of, all[key])
 		if (id === null) return []
 		return {

@@ -65,7 +65,7 @@ describe('who is not let through is noted, by who and why and nothing else', () 
 
 	it('what the desk, a photo’s page and a picture are asked for', async () => {
 		const json = { method: 'POST', body: '{}', headers: { 'content-type': 'application/json' } }
-		for (const act of ['price', 'save', 'propose', 'grow'])
+		for (const act of ['price', 'save', 'propose', 'grow', 'substitutes'])
 			expect(await noted(() => open.ask('approver', `/studio/proposal/${things.proposal}/${act}`, json))).toEqual(
 				refused('hidden', 'approver'),
 			)

@@ -16,6 +16,8 @@ export type Things = {
 	readonly answered: string | null
 	readonly season: string
 	readonly material: string
+	readonly recipe: string
+	readonly supplier: string
 	/** Who came last of those who help. */
 	readonly helper: string
 	/** Of the place, the one that came last. */
@@ -55,6 +57,8 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			answered: answered === undefined ? null : z.string().parse(answered),
 			season: winter,
 			material: one(db, 'SELECT id FROM material ORDER BY id'),
+			recipe: one(db, 'SELECT id FROM recipe ORDER BY id'),
+			supplier: one(db, 'SELECT id FROM supplier ORDER BY id'),
 			colour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position DESC', place),
 			helper: one(db, "SELECT person_id FROM staff WHERE role = 'helper' ORDER BY ended_at IS NULL DESC, since DESC"),
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
@@ -74,6 +78,8 @@ export const allNamed = (things: Things, id: string): Things => ({
 		proposal: id,
 		season: id,
 		material: id,
+		recipe: id,
+		supplier: id,
 		helper: id,
 		colour: id,
 	},

@@ -22,7 +22,7 @@ export type Said =
 export type Says = Readonly<Record<Column, Said>>
 
 /** What the id in an address names. */
-export type Thing = 'nothing' | 'client' | 'proposal' | 'answered proposal' | 'season'
+export type Thing = 'nothing' | 'recipe' | 'client' | 'proposal' | 'answered proposal' | 'season'
 
 export type Row = {
 	/** As the build names it. */
@@ -103,6 +103,7 @@ const clientRows: readonly Row[] = [
 const studioRows: readonly Row[] = [
 	get('/studio/proposal/[proposal]/preview/picture', 'see the draft', 'proposal', seenBy(designer)),
 	post('/studio/proposal/[proposal]/grow', 'see the draft', 'proposal', desk),
+	post('/studio/proposal/[proposal]/substitutes', 'see the draft', 'proposal', desk),
 	post('/studio/proposal/[proposal]/propose', 'see the draft', 'proposal', desk),
 	post('/studio/clients/[client]/photo', 'see clients', 'client', desk),
 	get('/studio', 'see the season', 'nothing', { ...designer, designer: 'elsewhere' }),
@@ -114,6 +115,10 @@ const studioRows: readonly Row[] = [
 	get('/studio/clients/[client]/edit', 'change clients', 'client', designer),
 	get('/studio/clients/[client]/place', 'change clients', 'client', designer),
 	get('/studio/clients/[client]/container', 'change clients', 'client', designer),
+	get('/studio/recipes', 'see the catalogue', 'nothing', designer),
+	get('/studio/recipes/card', 'change the catalogue', 'nothing', designer),
+	get('/studio/recipes/[recipe]/picture', 'see the catalogue', 'recipe', seenBy(designer)),
+	get('/studio/suppliers', 'see the catalogue', 'nothing', designer),
 	get('/studio/materials', 'see the catalogue', 'nothing', designer),
 	get('/studio/materials/card', 'change the catalogue', 'nothing', designer),
 	get('/studio/settings', 'change settings', 'nothing', designer),
@@ -201,6 +206,9 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'dropColour', act: 'change clients' },
 	{ name: 'saveContainer', act: 'change clients' },
 	{ name: 'saveMaterial', act: 'change the catalogue' },
+	{ name: 'keepStock', act: 'change the catalogue' },
+	{ name: 'saveSupplier', act: 'change the catalogue' },
+	{ name: 'saveRecipe', act: 'change the catalogue' },
 	{ name: 'saveSettings', act: 'change settings' },
 	{ name: 'hire', act: 'change settings' },
 	{ name: 'endStaff', act: 'change settings' },

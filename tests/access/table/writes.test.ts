@@ -80,6 +80,8 @@ describe('the designer', () => {
 		begin: [],
 		hire: [['address', 'ysolt@sedgeandlantern.example']],
 		saveMaterial: [['name', 'Winterberry, short']],
+		saveSupplier: [['name', 'Ferrow and Sons']],
+		saveRecipe: [['name', 'Winterberry again']],
 	}
 	const inOrder = [
 		'publish',

@@ -73,7 +73,7 @@ beforeEach(() => {
 	const { seasons, materials } = of.cast()
 	const helper = of.cast().people.helper.id
 	const machinery = { mail: id<'mail'>(mail), once: of.once, stamp: of.stamp }
-	house = { season: seasons.winter, helper, material: materials.cedar, ...machinery }
+	house = { season: seasons.winter, helper, material: materials.cedar, stored: materials.brassGlobes, ...machinery }
 })
 
 const files = () => [found(globalThis.doorsillDatabase).sqlite, sideFile()] as const

@@ -1,7 +1,9 @@
+import { readLibrary } from '@/db/catalogue/library'
 import { listMaterials, saveMaterial } from '@/db/catalogue/materials'
+import { readStock } from '@/db/catalogue/read-stock'
 import { saveRecipe } from '@/db/catalogue/recipes'
 import { keepStock } from '@/db/catalogue/stock'
-import { saveSupplier } from '@/db/catalogue/suppliers'
+import { listSuppliers, saveSupplier } from '@/db/catalogue/suppliers'
 import { eraseClient } from '@/db/clients/erase'
 import { doors, readHome } from '@/db/clients/home'
 import { clientPage, listClients } from '@/db/clients/read-clients'
@@ -24,6 +26,7 @@ import { beginProposal } from '@/db/proposals/begin'
 import { growOption, proposeOptions } from '@/db/proposals/desk/design-draft'
 import { previewOffer, priceDraft } from '@/db/proposals/desk/price-draft'
 import { readDesk } from '@/db/proposals/desk/read-desk'
+import { findStandIns } from '@/db/proposals/desk/stand-ins'
 import { readDraft, saveDraft } from '@/db/proposals/draft'
 import { publish } from '@/db/proposals/publish'
 import { readOffer } from '@/db/proposals/read-offer'
@@ -68,6 +71,8 @@ export type House = {
 	readonly season: SeasonId
 	readonly helper: PersonId
 	readonly material: MaterialId
+	/** Of which storage holds some. */
+	readonly stored: MaterialId
 	readonly mail: Id<'mail'>
 	readonly once: () => Id<'once'>
 	readonly stamp: (at?: Moment) => Stamp
@@ -178,11 +183,13 @@ const everyPot = { place: '', option: null, extras: [], leftOut: [], hour: 'day'
 
 /** Function × person, over the things of the approver's and the looker's own client. */
 export const rows: Readonly<Record<string, Row>> = {
+	'catalogue/library readLibrary': row('studio', designerReads)((viewer) => readLibrary(viewer)),
 	'catalogue/materials listMaterials': row('studio', designerReads)((viewer) => listMaterials(viewer)),
 	'catalogue/materials saveMaterial': row(
 		'studio',
 		designerDoes,
 	)((viewer, _, { stamp }) => saveMaterial(viewer, null, { ...materialFields, ...hollyTraits }, sold, stamp())),
+	'catalogue/read-stock readStock': row('studio', designerReads)((viewer, _, { stored }) => readStock(viewer, stored)),
 	'catalogue/recipes saveRecipe': row(
 		'studio',
 		designerDoes,
@@ -195,10 +202,11 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, { client }, { material, stamp }) =>
 		keepStock(viewer, { material, client, quantity: 3, usesBefore: 1 }, stamp()),
 	),
+	'catalogue/suppliers listSuppliers': row('studio', designerReads)((viewer) => listSuppliers(viewer)),
 	'catalogue/suppliers saveSupplier': row(
 		'studio',
 		designerDoes,
-	)((viewer, _, { stamp }) => saveSupplier(viewer, { name: 'Ferrow Growers', leadDays: 9, note: '' }, stamp())),
+	)((viewer, _, { stamp }) => saveSupplier(viewer, null, { name: 'Ferrow Growers', leadDays: 9, note: '' }, stamp())),
 	'clients/erase eraseClient': row(
 		'client',
 		designerDoes,
@@ -339,6 +347,12 @@ export const rows: Readonly<Record<string, Row>> = {
 		'client',
 		designerReads,
 	)((viewer, { proposal }, { stamp }) => readDesk(viewer, proposal, stamp())),
+	'proposals/desk/stand-ins findStandIns': row(
+		'client',
+		designerReads,
+	)((viewer, { proposal, container }, { material, stamp }) =>
+		findStandIns(viewer, { proposal, draft, material, container }, stamp()),
+	),
 	'proposals/read-offer readOffer': row(
 		'client',
 		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),

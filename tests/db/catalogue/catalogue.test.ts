@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { readLibrary } from '@/db/catalogue/library'
 import { listMaterials, saveMaterial } from '@/db/catalogue/materials'
+import { readStock } from '@/db/catalogue/read-stock'
 import { saveRecipe } from '@/db/catalogue/recipes'
 import { keepStock } from '@/db/catalogue/stock'
-import { saveSupplier } from '@/db/catalogue/suppliers'
+import { listSuppliers, saveSupplier } from '@/db/catalogue/suppliers'
 import { must } from '@/demo/play/must'
 import { hex } from '@/lib/units/hex'
 import { id } from '@/lib/units/id'
@@ -107,6 +109,24 @@ describe('what storage holds', () => {
 			})
 	})
 
+	test('is read with its owners, the studio’s first', async () => {
+		const { bakery, dental } = of.cast().clients
+		const read = async () => readStock(await designer(), of.cast().materials.cedar)
+		for (const [client, quantity, usesBefore] of [
+			[dental.id, 4, 1],
+			[bakery.id, 7, 3],
+			[null, 12.5, 2],
+		] as const)
+			await keep({ client, quantity, usesBefore })
+		const [bakeryRow, dentalRow] = [
+			{ client: { id: bakery.id, name: bakery.name }, quantity: 7, usesBefore: 3 },
+			{ client: { id: dental.id, name: dental.name }, quantity: 4, usesBefore: 1 },
+		]
+		const byName = [bakeryRow, dentalRow].toSorted((a, b) => (a.client.name < b.client.name ? -1 : 1))
+		expect(await read()).toEqual([{ client: null, quantity: 12.5, usesBefore: 2 }, ...byName])
+		expect(await readStock(await designer(), id<'material'>(none))).toEqual([])
+	})
+
 	test('of nothing known, or for nobody known', async () => {
 		for (const held of [{ material: id<'material'>(none) }, { client: id<'client'>(none) }])
 			expect(await refused(of.folder(), () => keep(held))).toEqual(hidden)
@@ -141,18 +161,69 @@ describe('a recipe', () => {
 		expect(await refused(of.folder(), () => save(id<'recipe'>(none), fields('Other', [5])))).toEqual(hidden)
 		expect(counts(recipe)).toEqual([4])
 	})
+
+	test('of a material that is not there, or that holds one, is not kept', async () => {
+		const strange = { ...line(2), material: id<'material'>(none) }
+		const holding = { ...line(2), grows: { way: 'held', count: 1, holds: id<'material'>(none) } } as const
+		for (const other of [strange, holding])
+			expect(
+				await refused(of.folder(), () => save(null, { ...fields('Cedar alone', [4]), lines: [line(4), other] })),
+			).toEqual(hidden)
+	})
+
+	test('comes back from the library as it was written, note and all', async () => {
+		const { cedar, stakes, ivy } = of.cast().materials
+		const lines = [
+			line(4),
+			{ material: ivy, role: 'spiller', holding: 'own', grows: { way: 'spacing', share: 0.35 } },
+			{ material: stakes, role: 'mechanics', holding: 'sold', grows: { way: 'held', count: 0.5, holds: cedar } },
+			{ material: stakes, role: 'mechanics', holding: 'sold', grows: { way: 'held', count: 2, holds: null } },
+		] as const
+		const { id: recipe } = must('new', await save(null, { ...fields('Cedar and ivy', []), lines }))
+		const library = found(await readLibrary(await designer()))
+		expect(library.recipes.find((each) => each.id === recipe)).toEqual({
+			id: recipe,
+			...{ name: 'Cedar and ivy', quarter: 'winter', note: 'Late.', lines },
+		})
+		expect(library.materials.get(cedar)).toMatchObject({ isRetired: false, role: 'spiller' })
+	})
 })
 
-test('a supplier is known by name: a second time, changed', async () => {
-	const viewer = await designer()
-	const save = (leadDays: number) =>
-		saveSupplier(viewer, { name: 'Ferrow Growers', leadDays, note: 'By rail.' }, of.stamp())
-	const first = await changesOf(of.folder(), () => save(9))
-	const again = await changesOf(of.folder(), () => save(11))
-	expect([first.did, again.did]).toEqual([
-		{ event: '+1', supplier: '+1' },
-		{ event: '+1', supplier: '~1' },
-	])
-	expect(again.said).toEqual(first.said)
-	expect(rowsIn(of.folder()).supplier).toContainEqual(expect.stringContaining('"Ferrow Growers",11,"By rail."'))
+describe('a supplier', () => {
+	const save = async (of_: Parameters<typeof saveSupplier>[1], name: string, leadDays: number) =>
+		saveSupplier(await designer(), of_, { name, leadDays, note: 'By rail.' }, of.stamp())
+
+	test('new, then changed, stays one; its name may change', async () => {
+		const first = await changesOf(of.folder(), () => save(null, 'Ferrow Growers', 9))
+		const { id: ferrow } = must('new', first.said)
+		const again = await changesOf(of.folder(), () => save(ferrow, 'Ferrow and Sons', 11))
+		expect([first.did, again.did]).toEqual([
+			{ event: '+1', supplier: '+1' },
+			{ event: '+1', supplier: '~1' },
+		])
+		expect(again.said).toEqual(first.said)
+		expect(rowsIn(of.folder()).supplier).toContainEqual(expect.stringContaining('"Ferrow and Sons",11,"By rail."'))
+	})
+
+	test('has a name of its own, and is not made by a change', async () => {
+		const [one, two] = await listSuppliers(await designer())
+		for (const which of [null, found(two).id])
+			expect(await refused(of.folder(), () => save(which, found(one).name, 3))).toEqual({
+				ok: false,
+				why: 'name taken',
+			})
+		expect(await refused(of.folder(), () => save(id<'supplier'>(none), 'Ferrow Growers', 3))).toEqual(hidden)
+	})
+
+	test('is listed by name with how many materials are bought there now', async () => {
+		const list = await listSuppliers(await designer())
+		expect(list.map(({ name }) => name)).toEqual(list.map(({ name }) => name).toSorted())
+		expect(list.reduce((sum, { materials }) => sum + materials, 0)).toBe(Object.keys(of.cast().materials).length)
+		await save(null, 'Aldermoor Twigs', 4)
+		expect((await listSuppliers(await designer()))[0]).toMatchObject({
+			name: 'Aldermoor Twigs',
+			leadDays: 4,
+			materials: 0,
+		})
+	})
 })

@@ -17,9 +17,12 @@ export default async function Materials() {
 		<StudioFrame {...frame} here="Materials">
 			<div className="flex flex-wrap items-baseline justify-between gap-4">
 				<h1 className="text-4xl font-extrabold tracking-tight">Materials</h1>
-				<a className="act" href="/studio/materials/card">
-					Add a material
-				</a>
+				<p className="flex flex-wrap items-baseline gap-x-6 gap-y-2">
+					<a href="/studio/suppliers">Suppliers</a>
+					<a className="act" href="/studio/materials/card">
+						Add a material
+					</a>
+				</p>
 			</div>
 			<section className="overflow-x-auto" aria-label="All materials">
 				<table className="ledger mt-6 min-w-3xl">

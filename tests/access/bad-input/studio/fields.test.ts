@@ -71,6 +71,11 @@ describe('figures at their bounds', () => {
 		['saveContainer', 'wallCm', ['0', '6.9'], ['7', '8']],
 		['saveContainer', 'headspaceCm', ['0', '18'], ['19.7', '20']],
 		['saveContainer', 'vesselKg', ['0', '2000'], ['2000.001']],
+		['keepStock', 'quantity', ['0', '12.125', '100000'], ['100000.001', '0.0001']],
+		['keepStock', 'usesBefore', ['0', '100'], ['101', '1.5']],
+		['saveSupplier', 'leadDays', ['0', '365'], ['366', '0.5']],
+		['saveRecipe', 'count', ['0.001', '9999'], ['0', '9999.001']],
+		['saveRecipe', 'at', ['0', '999', '1.5'], ['999.001']],
 		['plan', 'year', [], ['1999', '2100', '20311', '31']],
 		['remind', 'page', ['0', '99999'], ['100000']],
 	] as const)('%s, %s', async (form, field, kept, refused) => {

@@ -153,6 +153,23 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['client', 'place', 'name', 'hex', 'side'],
 	},
 	dropColour: { fields: { client: 'id', colour: 'id' }, hidden: ['client', 'colour'] },
+	keepStock: {
+		fields: { material: 'id', client: 'choice', quantity: 'number', usesBefore: 'number' },
+		hidden: ['material'],
+	},
+	saveSupplier: {
+		fields: { supplier: 'id', name: 'words', leadDays: 'number', note: 'lines' },
+		hidden: ['supplier'],
+	},
+	saveRecipe: {
+		fields: {
+			...{ recipe: 'id', name: 'words', quarter: 'choice', note: 'lines' },
+			...{ at: 'number', material: 'choice', role: 'choice', holding: 'choice', way: 'choice' },
+			...{ count: 'number', holds: 'choice', remove: 'tick' },
+		},
+		empty: ['at'],
+		hidden: ['recipe'],
+	},
 	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
 	endStaff: { fields: { member: 'id' }, hidden: ['member'] },
 	saveSettings: { fields: { name: 'words', timeZone: 'choice', currency: 'choice', lengths: 'choice' }, hidden: [] },

@@ -29,7 +29,7 @@ describe('a form that is not as the page made it', () => {
 	})
 
 	it.each(names)('%s without a field is refused', async (form) => {
-		const optional = ['again', 'hasDrainHole', 'isPoisonousToPets']
+		const optional = ['again', 'hasDrainHole', 'isPoisonousToPets', 'remove']
 		for (const [name] of formOf(form, things()).filter(([each]) => !optional.includes(each)))
 			expect([name, (await changed(form, (fields) => fields.filter(([each]) => each !== name))).status]).toEqual([
 				name,
@@ -68,6 +68,8 @@ describe('a form that is not as the page made it', () => {
 		savePlace: 'place',
 		saveContainer: 'container',
 		saveMaterial: 'material',
+		saveSupplier: 'supplier',
+		saveRecipe: 'recipe',
 	} as const
 	it.each(Object.entries(fresh))('%s of something new, pressed twice at once, makes one', async (form, field) => {
 		const own = things()

@@ -36,7 +36,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 	const base = `/studio/proposal/${proposal}`
 	const { draft, saving, isUnsaved, save, change, take } = useSaving(`${base}/save`, { version: first, draft: saved })
 	const priced = usePriced(`${base}/price`, draft)
-	const { designing, propose, grow, tell } = useDesign(base)
+	const { designing, propose, grow, standIns, tell } = useDesign(base)
 	const { options, agreement } = draft
 	const chosen = useMemo(
 		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
@@ -63,6 +63,8 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 			options: now.options.map((each) => (each.key === option ? { ...each, pots } : each)),
 		}))
 	}
+	const findOthers = async (material: string, container: string | null) =>
+		(await standIns(draft, material, container))?.substitutes
 	const proposeAll = async () => {
 		const answer = await propose(draft)
 		if (answer === undefined) return
@@ -134,6 +136,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						hasSupplement={agreement.is === 'fixed'}
 						desk={priced.desk?.options.find(({ key }) => key === option.key)}
 						onGrow={(recipe) => void putIn(option.key, recipe)}
+						findOthers={findOthers}
 						onNote={(container, check, words) => note(option.key, container, check, words)}
 					/>
 				))}
@@ -157,6 +160,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					errors={priced.errors}
 					path="extras"
 					known={known}
+					findOthers={findOthers}
 				/>
 			</div>
 			<div className="lg:sticky lg:top-4 lg:max-h-[calc(100vh-2rem)] lg:self-start lg:overflow-y-auto lg:px-1">

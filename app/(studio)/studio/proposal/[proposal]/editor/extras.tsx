@@ -1,12 +1,15 @@
 'use client'
+import { swapped } from '@/lib/proposal/desk/swapped'
 import { Box, Does, Pick } from './box'
 import { type Extra, freshKey, type Known, type Part, replaced, without } from './known'
+import type { FindOthers } from './option/another'
 import { Lines } from './option/lines'
 
-type Props = Part<readonly Extra[]> & { readonly known: Known }
+type Own = { readonly known: Known; readonly findOthers: FindOthers }
+type Props = Part<readonly Extra[]> & Own
 
 /** Things that the client may add, each priced by what it takes. */
-export function Extras({ value, onChange, errors, path, known }: Props) {
+export function Extras({ value, onChange, errors, path, known, findOthers }: Props) {
 	const [place] = known.places
 	const add = () => {
 		if (place !== undefined)
@@ -25,6 +28,7 @@ export function Extras({ value, onChange, errors, path, known }: Props) {
 					errors={errors}
 					path={`${path}.${index}`}
 					known={known}
+					findOthers={findOthers}
 				/>
 			))}
 			<Does onClick={add}>Add an extra</Does>
@@ -39,7 +43,8 @@ function ExtraFields({
 	errors,
 	path,
 	known,
-}: Part<Extra> & { readonly known: Known; readonly onRemove: () => void }) {
+	findOthers,
+}: Part<Extra> & Own & { readonly onRemove: () => void }) {
 	const change = (next: Partial<Extra>) => onChange({ ...value, ...next })
 	const called = value.name || 'extra'
 	return (
@@ -83,6 +88,8 @@ function ExtraFields({
 				path={`${path}.lines`}
 				known={known}
 				of={called}
+				findOthers={(material) => findOthers(material, null)}
+				onSwap={(from, to) => change({ lines: swapped(value.lines, from, to) })}
 			/>
 		</div>
 	)

@@ -2,7 +2,7 @@ import type { DraftText } from '@/lib/forms/draft-form'
 import type { FieldErrors } from '@/lib/forms/read'
 import type { Names } from '@/lib/proposal/desk/places-in'
 import type { Recipient } from '@/lib/proposal/desk/publish-words'
-import type { Holding, Kind, Role, Unit } from '@/lib/recipe/material'
+import type { Kind, Role, Unit } from '@/lib/recipe/material'
 
 /** What the editor chooses from. */
 export type Known = {
@@ -48,5 +48,3 @@ export function freshKey(taken: readonly { readonly key: string }[]): string {
 
 /** A line that the designer makes by hand: nothing grows it. */
 export const byHand = { grows: null, isKept: false } as const
-
-export const usualHolding = (kind: Kind): Holding => (kind === 'ornament' || kind === 'light' ? 'lent' : 'sold')

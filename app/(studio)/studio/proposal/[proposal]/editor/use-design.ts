@@ -1,12 +1,14 @@
 'use client'
 import { useCallback, useState } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
+import type { StandIn } from '@/lib/proposal/desk/stand-in'
 import type { Option } from './known'
 
 export type Designing = { readonly isAsking: boolean; readonly says: string }
 
 type Proposed = { readonly options: readonly Option[]; readonly short: string | null }
 type Grown = { readonly option: Option }
+type Found = { readonly substitutes: readonly StandIn[] }
 
 const outOfReach = 'The server is out of reach, or something on the desk cannot be read yet. Nothing was changed.'
 
@@ -14,7 +16,7 @@ const outOfReach = 'The server is out of reach, or something on the desk cannot 
 export function useDesign(base: string) {
 	const [designing, setDesigning] = useState<Designing>({ isAsking: false, says: '' })
 	const ask = useCallback(
-		async <Answer>(what: 'propose' | 'grow', body: object): Promise<Answer | undefined> => {
+		async <Answer>(what: 'propose' | 'grow' | 'substitutes', body: object): Promise<Answer | undefined> => {
 			setDesigning({ isAsking: true, says: '' })
 			try {
 				const response = await fetch(`${base}/${what}`, {
@@ -37,6 +39,11 @@ export function useDesign(base: string) {
 		(draft: DraftText, option: string, recipe: string | null) => ask<Grown>('grow', { draft, option, recipe }),
 		[ask],
 	)
+	const standIns = useCallback(
+		(draft: DraftText, material: string, container: string | null) =>
+			ask<Found>('substitutes', { draft, material, container }),
+		[ask],
+	)
 	const tell = useCallback((says: string) => setDesigning({ isAsking: false, says }), [])
-	return { designing, propose, grow, tell }
+	return { designing, propose, grow, standIns, tell }
 }

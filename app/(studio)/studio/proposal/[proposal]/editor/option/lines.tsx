@@ -1,14 +1,16 @@
 'use client'
+import { usualHolding } from '@/lib/recipe/library/usual'
 import { holdingSchema, roleSchema, roles } from '@/lib/recipe/material'
 import { Box, Does, Pick } from '../box'
-import { byHand, type Known, type Line, type Part, replaced, usualHolding, without } from '../known'
+import { byHand, type Known, type Line, type Part, replaced, without } from '../known'
+import { Another, type Swapping } from './another'
 
-type Props = Part<readonly Line[]> & { readonly known: Known; readonly of: string }
+type Props = Part<readonly Line[]> & Swapping & { readonly known: Known; readonly of: string }
 
 const holdingWords = { sold: 'sold', lent: 'lent', own: 'client’s own' } as const
 
 /** What goes in, line by line: material, count, whose it is. */
-export function Lines({ value, onChange, errors, path, known, of }: Props) {
+export function Lines({ value, onChange, errors, path, known, of, ...swapping }: Props) {
 	const [first] = known.materials
 	const add = () => {
 		if (first !== undefined)
@@ -30,6 +32,7 @@ export function Lines({ value, onChange, errors, path, known, of }: Props) {
 						path={`${path}.${at}`}
 						known={known}
 						of={`${of}, line ${Number(at) + 1}`}
+						{...swapping}
 					/>
 				))}
 			</ul>
@@ -40,9 +43,9 @@ export function Lines({ value, onChange, errors, path, known, of }: Props) {
 	)
 }
 
-type RowProps = Part<Line> & { readonly known: Known; readonly of: string; readonly onRemove: () => void }
+type RowProps = Part<Line> & Swapping & { readonly known: Known; readonly of: string; readonly onRemove: () => void }
 
-function LineRow({ value, onChange, onRemove, errors, path, known, of }: RowProps) {
+function LineRow({ value, onChange, onRemove, errors, path, known, of, ...swapping }: RowProps) {
 	const material = known.materials.find(({ id }) => id === value.material)
 	const choose = (id: string) => {
 		const next = known.materials.find((each) => each.id === id)
@@ -107,13 +110,16 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of }: RowProp
 					</option>
 				))}
 			</Pick>
-			<Does onClick={onRemove}>
-				Remove
-				<span className="sr-only">
-					{' '}
-					{material?.name ?? 'the line'}, {of}
-				</span>
-			</Does>
+			<span className="col-span-2 flex items-start gap-x-4 sm:col-span-1">
+				{material && <Another material={material} of={of} {...swapping} />}
+				<Does onClick={onRemove}>
+					Remove
+					<span className="sr-only">
+						{' '}
+						{material?.name ?? 'the line'}, {of}
+					</span>
+				</Does>
+			</span>
 		</li>
 	)
 }

@@ -1,7 +1,10 @@
 'use client'
 import type { DeskOption } from '@/lib/proposal/desk/desk'
+import type { StandIn } from '@/lib/proposal/desk/stand-in'
+import { swapped } from '@/lib/proposal/desk/swapped'
 import { Box, Does, Pick } from '../box'
 import type { Known, Line, Option, Part } from '../known'
+import type { FindOthers } from './another'
 import { Findings } from './findings'
 import { Lines } from './lines'
 import { PaletteFields } from './palette'
@@ -18,6 +21,7 @@ type Props = Part<Option> & {
 	readonly desk: DeskOption | undefined
 	/** Grows a recipe of the library into every container, or, with none named, what is there anew. */
 	readonly onGrow: (recipe: string | null) => void
+	readonly findOthers: FindOthers
 	readonly onNote: (container: string, check: string, note: string | null) => void
 }
 
@@ -29,6 +33,14 @@ function filled(option: Option, container: string, lines: readonly Line[]): Opti
 	const others = option.pots.filter((pot) => pot.container !== container)
 	return { ...option, pots: [...others, { container, lines: [...lines] }] }
 }
+
+/** One material replaced by another in the containers named. */
+const swappedIn = (option: Option, where: readonly string[], from: string, to: StandIn): Option => ({
+	...option,
+	pots: option.pots.map((pot) =>
+		where.includes(pot.container) ? { ...pot, lines: swapped(pot.lines, from, to) } : pot,
+	),
+})
 
 /** One palette with what it puts into each container. */
 export function OptionFields({
@@ -44,6 +56,7 @@ export function OptionFields({
 	onCopy,
 	desk,
 	onGrow,
+	findOthers,
 	onNote,
 }: Props) {
 	const called = value.name || `palette ${number}`
@@ -104,6 +117,11 @@ export function OptionFields({
 						path={at(id)}
 						known={known}
 						of={`${called}, ${name}`}
+						isOneOfMany={others.length > 0}
+						findOthers={(material) => findOthers(material, id)}
+						onSwap={(from, to, where) =>
+							onChange(swappedIn(value, where === 'everywhere' ? containers.map((each) => each.id) : [id], from, to))
+						}
 					/>
 					{desk?.pots
 						.filter(({ container }) => container === id)

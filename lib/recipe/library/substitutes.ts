@@ -1,8 +1,8 @@
-import { difference } from '../colour/difference'
-import type { Light } from '../container/card'
-import { type LengthUnit, length } from '../format/length'
-import { leastToSpare, zonesToSpare } from './almanac/zone'
-import { type DesignMaterial, isAtHand, type Month } from './traits'
+import { difference } from '../../colour/difference'
+import type { Light } from '../../container/card'
+import { type LengthUnit, length } from '../../format/length'
+import { leastToSpare, zonesToSpare } from '../almanac/zone'
+import { type DesignMaterial, isAtHand, type Month } from '../traits'
 
 export type Wanted = {
 	/** In which it has to be had. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { substitutes, type Wanted } from '@/lib/recipe/substitutes'
+import { substitutes, type Wanted } from '@/lib/recipe/library/substitutes'
 import { hex } from '@/lib/units/hex'
-import { accent, branch, plant } from './sample'
+import { accent, branch, plant } from '../sample'
 
 const wanted: Wanted = { month: 11, zone: null, light: 'part', lengths: 'cm' }
 
