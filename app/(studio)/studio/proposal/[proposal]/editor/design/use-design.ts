@@ -1,7 +1,7 @@
 'use client'
 import { useCallback, useState } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
-import type { Option } from './known'
+import type { Option } from '../known'
 
 export type Designing = { readonly isAsking: boolean; readonly says: string }
 
