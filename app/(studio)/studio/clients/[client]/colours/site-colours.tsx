@@ -1,12 +1,19 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { one } from '@/app/ui/settings-fields'
-import type { ClientPage } from '@/db/clients/read-clients'
 import { spotWords } from '@/lib/colour/site/spot-words'
 import type { Attempt } from '@/lib/forms/read'
 import { dropColour, mergeColours, renameColour } from './actions'
 
-type Colour = ClientPage['places'][number]['colours'][number]
+type Colour = {
+	readonly id: string
+	readonly name: string
+	readonly hex: string
+	readonly side: string
+	/** Where in its photo it was found; null of one that was added by eye. */
+	readonly spotX: number | null
+	readonly spotY: number | null
+}
 type Props = { readonly client: string; readonly colours: readonly Colour[]; readonly attempt: Attempt }
 
 const seenWords = ({ side, spotX: x, spotY: y }: Colour): string =>
