@@ -1,9 +1,11 @@
 import 'server-only'
 import { headers } from 'next/headers'
 import { notFound, redirect } from 'next/navigation'
+import type { Look } from '@/app/ui/offer/drawn'
 import { decide } from '@/lib/access/decide'
 import type { Act } from '@/lib/access/table'
 import type { Viewer } from '@/lib/access/viewer'
+import type { LengthUnit } from '@/lib/format/length'
 import { localPath } from '@/lib/forms/local-path'
 import type { ClientId } from '@/lib/units/id'
 import { id, isId } from '@/lib/units/id'
@@ -43,8 +45,13 @@ export async function isOpened(): Promise<boolean> {
 	return sent.get('sec-fetch-dest') === 'document' && !sent.has('next-router-prefetch') && !purpose.includes('prefetch')
 }
 
-/** The hour that the address of a page asks for; null leaves it to the window. */
-export function hourIn(value: string | string[] | undefined): 'day' | 'evening' | null {
-	const hour = first(value)
-	return hour === 'day' || hour === 'evening' ? hour : null
+type Text = string | string[] | undefined
+
+/** How the address of a page asks to look at its pictures: an hour, else the window's; a measure in the studio's unit. */
+export function lookIn(address: { readonly hour?: Text; readonly measure?: Text }, lengths: LengthUnit): Look {
+	const hour = first(address.hour)
+	return {
+		hour: hour === 'day' || hour === 'evening' ? hour : null,
+		measure: first(address.measure) === 'show' ? lengths : 'none',
+	}
 }

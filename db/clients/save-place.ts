@@ -1,5 +1,6 @@
 import { and, count, eq, inArray, max } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { Spot } from '@/lib/colour/site/photo'
 import type { Hex } from '@/lib/units/hex'
 import type { ClientId, Id, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
@@ -37,7 +38,13 @@ export async function savePlace(
 	})
 }
 
-export type ColourFields = { readonly name: string; readonly hex: Hex; readonly side: 'inside' | 'outside' }
+export type ColourFields = {
+	readonly name: string
+	readonly hex: Hex
+	readonly side: 'inside' | 'outside'
+	/** Where in a photo it was found; null of one that was added by eye. */
+	readonly spot?: Spot | null
+}
 
 /** Colours of the building, seen by eye or in a photo. */
 export async function addSiteColours(
@@ -57,9 +64,16 @@ export async function addSiteColours(
 			.where(eq(siteColour.placeId, of.place))
 			.all()
 		const first = (there?.last ?? -1) + 1
-		for (const [index, fields] of colours.entries())
+		for (const [index, { spot = null, ...fields }] of colours.entries())
 			tx.insert(siteColour)
-				.values({ id: stamp.id<'site colour'>(), placeId: of.place, position: first + index, ...fields })
+				.values({
+					id: stamp.id<'site colour'>(),
+					placeId: of.place,
+					position: first + index,
+					...fields,
+					spotX: spot?.x ?? null,
+					spotY: spot?.y ?? null,
+				})
 				.run()
 		append(tx, stamp, viewer, { act: 'place changed', object: `place ${of.place}`, client: of.client })
 		return { ok: true as const }

@@ -1,6 +1,7 @@
 import { eq, sql } from 'drizzle-orm'
 import { z } from 'zod'
 import type { Viewer } from '@/lib/access/viewer'
+import type { LengthUnit } from '@/lib/format/length'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
@@ -37,6 +38,8 @@ export type OfferPage = {
 	readonly state: State
 	readonly today: Day
 	readonly timeZone: string
+	/** How the studio measures. */
+	readonly lengths: LengthUnit
 	/** Undefined once the client's words are erased. */
 	readonly offer: Offer | undefined
 	readonly before: Offer | undefined
@@ -91,6 +94,7 @@ export async function readOffer(
 			state: found.state,
 			today: found.today,
 			timeZone: found.studio.timeZone,
+			lengths: found.studio.lengths,
 			offer: offerIn(db, standing),
 			before: previous && offerIn(db, previous),
 			number,

@@ -117,7 +117,9 @@ export function draftText(draft: Draft): DraftText {
 
 /** Bodies of what the editor asks. */
 export const saveBody = z.strictObject({ version: z.int().min(1), draft: draftForm })
-export const priceBody = z.strictObject({ draft: draftForm })
+/** `measured` asks for a measure beside the pots in the pictures. */
+export const priceBody = z.strictObject({ draft: draftForm, measured: z.boolean().default(false) })
+export const proposeBody = z.strictObject({ draft: draftForm })
 export const growBody = z.strictObject({ draft: draftForm, option: key, recipe: idField<'recipe'>().nullable() })
 
 /** What can stand in for a material: in one container, or, with none named, anywhere. */

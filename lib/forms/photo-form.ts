@@ -27,11 +27,14 @@ export const coloursForm = z
 		name: z.array(name).min(1, 'Keep at least one colour.').max(most, 'Twelve colours are the most.'),
 		hex: z.array(hex).max(most),
 		side: z.array(side).max(most),
+		spotX: z.array(fraction).max(most),
+		spotY: z.array(fraction).max(most),
 	})
-	.transform(({ name: names, hex: hexes, side: sides, ...rest }, context) => {
+	.transform(({ name: names, hex: hexes, side: sides, spotX, spotY, ...rest }, context) => {
 		const colours = names.flatMap((called, index) => {
-			const [of, seen] = [hexes[index], sides[index]]
-			return of === undefined || seen === undefined ? [] : [{ name: called, hex: of, side: seen }]
+			const [of, seen, x, y] = [hexes[index], sides[index], spotX[index], spotY[index]]
+			if (of === undefined || seen === undefined || x === undefined || y === undefined) return []
+			return [{ name: called, hex: of, side: seen, spot: { x, y } }]
 		})
 		if (colours.length !== names.length || hexes.length !== names.length)
 			context.addIssue({ code: 'custom', message: 'Look at the photo again: a colour is not whole.', path: ['hex'] })
@@ -42,4 +45,18 @@ export const dropColourForm = z.strictObject({
 	once: onceField,
 	client: idField<'client'>(),
 	colour: idField<'site colour'>(),
+})
+
+export const renameColourForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	colour: idField<'site colour'>(),
+	name,
+})
+
+export const mergeColoursForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	colour: idField<'site colour'>(),
+	other: idField<'site colour'>(),
 })

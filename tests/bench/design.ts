@@ -1,3 +1,7 @@
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import sharp from 'sharp'
 import { palettes } from '@/lib/colour/palette/palettes'
@@ -140,6 +144,18 @@ const { data, info } = await sharp(noise)
 siteColours(data, { width: info.width, height: info.height, channels: 3 })
 const photo = performance.now() - start
 row('colours of a 12-megapixel photo', `${photo.toFixed(0)} ms`, 'under 1000 ms', photo < 1000)
+
+/** What a process holds at the most, in MB, while it looks at the photo; at none: what it holds anyway. */
+function mostMb(...photos: readonly string[]): number {
+	const program = ['--conditions=react-server', '--import', 'tsx', join('tests', 'bench', 'photo-memory.ts')]
+	return Number(execFileSync(process.execPath, [...program, ...photos], { encoding: 'utf8' })) / 1024
+}
+const folder = mkdtempSync(join(tmpdir(), 'doorsill-bench-'))
+const file = join(folder, 'front.jpg')
+writeFileSync(file, noise)
+const memory = mostMb(file) - mostMb()
+rmSync(folder, { recursive: true })
+row('memory for a 12-megapixel photo, over the base', `${memory.toFixed(0)} MB`, 'under 200 MB', memory < 200)
 const many = Array.from({ length: 2000 }, (_, n) => ({
 	...(winterMaterials[n % winterMaterials.length] ?? first(winterMaterials)),
 	id: id<'material'>(`00000000-0000-7000-9000-${String(n).padStart(12, '0')}`),

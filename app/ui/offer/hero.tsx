@@ -1,23 +1,24 @@
 import Link from 'next/link'
-import type { Scene } from '@/lib/picture/scene'
+import type { LengthUnit } from '@/lib/format/length'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { hasLights, sceneOf } from '@/lib/proposal/offer/scene-of'
-import { Drawn } from './drawn'
+import { Drawn, type Look } from './drawn'
 import { FlatHero } from './flat-hero'
 
 type Props = {
 	readonly view: OfferView
 	readonly pictures: string
-	/** Chosen by the client; null leaves it to their window. */
-	readonly hour: Scene['hour'] | null
-	readonly hrefOf: (hour: Scene['hour']) => string
+	readonly look: Look
+	/** How the studio measures. */
+	readonly lengths: LengthUnit
+	readonly hrefOf: (look: Look) => string
 }
 
 /** The client's own wall first, with the containers before it; while no palette is picked, the same wall once for each. */
-export function Hero({ view, pictures, hour, hrefOf }: Props) {
+export function Hero({ view, pictures, look, lengths, hrefOf }: Props) {
 	const { offer, onWall, options, chosen } = view
-	const shownOf = (option: string) => ({ place: '', option, ...chosen, hour })
-	const scene = sceneOf(offer, { ...shownOf(onWall?.key ?? ''), hour: 'day', measure: 'none' })
+	const shownOf = (option: string) => ({ place: '', option, ...chosen, ...look })
+	const scene = sceneOf(offer, { ...shownOf(onWall?.key ?? ''), hour: 'day' })
 	if (scene === undefined) return <FlatHero view={view} />
 	if (onWall === undefined)
 		return (
@@ -54,7 +55,7 @@ export function Hero({ view, pictures, hour, hrefOf }: Props) {
 				className="max-h-[82vh] object-cover object-bottom"
 				isFirst
 			/>
-			{hasLights(scene) && <Hour hour={hour} hrefOf={hrefOf} />}
+			<Looks look={look} lengths={lengths} hrefOf={hrefOf} hasEvening={hasLights(scene)} />
 		</div>
 	)
 }
@@ -65,26 +66,43 @@ const columns: Readonly<Record<number, string>> = {
 	4: 'grid-cols-2 sm:grid-cols-4',
 }
 
-function Hour({ hour, hrefOf }: Pick<Props, 'hour' | 'hrefOf'>) {
-	const link = (to: Scene['hour'], words: string) => (
+type LooksProps = Pick<Props, 'look' | 'lengths' | 'hrefOf'> & { readonly hasEvening: boolean }
+
+/** How the picture may be looked at: the hour, where there are lights to see by, and a measure beside the pots. */
+function Looks({ look, lengths, hrefOf, hasEvening }: LooksProps) {
+	const isMeasured = look.measure !== 'none'
+	return (
+		<div className="no-print flex flex-wrap justify-end gap-1 bg-ground sm:absolute sm:end-4 sm:bottom-4 sm:bg-transparent">
+			<LookLink href={hrefOf({ ...look, measure: isMeasured ? 'none' : lengths })}>
+				{isMeasured ? 'Hide the measure' : 'Show the measure'}
+			</LookLink>
+			{hasEvening && (
+				<nav aria-label="Hour of the picture" className="flex">
+					<LookLink href={hrefOf({ ...look, hour: 'day' })} isNow={look.hour === 'day'}>
+						By day
+					</LookLink>
+					<LookLink href={hrefOf({ ...look, hour: 'evening' })} isNow={look.hour === 'evening'}>
+						In the evening
+					</LookLink>
+				</nav>
+			)}
+		</div>
+	)
+}
+
+type LookLinkProps = { readonly href: string; readonly isNow?: boolean; readonly children: string }
+
+function LookLink({ href, isNow = false, children }: LookLinkProps) {
+	return (
 		<Link
-			href={hrefOf(to)}
+			href={href}
 			replace
 			scroll={false}
 			prefetch={false}
-			aria-current={hour === to ? 'true' : undefined}
-			className={`inline-flex min-h-11 items-center px-3 font-semibold text-ink ${hour === to ? 'no-underline' : ''}`}
+			aria-current={isNow ? 'true' : undefined}
+			className={`inline-flex min-h-11 items-center bg-ground px-3 font-semibold text-ink ${isNow ? 'no-underline' : ''}`}
 		>
-			{words}
+			{children}
 		</Link>
-	)
-	return (
-		<nav
-			aria-label="Hour of the picture"
-			className="no-print absolute end-2 bottom-2 flex bg-ground sm:end-4 sm:bottom-4"
-		>
-			{link('day', 'By day')}
-			{link('evening', 'In the evening')}
-		</nav>
 	)
 }

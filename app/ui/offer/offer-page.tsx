@@ -1,12 +1,13 @@
 import type { ReactNode } from 'react'
+import type { LengthUnit } from '@/lib/format/length'
 import { choiceQuery } from '@/lib/forms/read'
-import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
 import { chosenQuery } from './chosen-query'
+import type { Look } from './drawn'
 import { Hero } from './hero'
 import { Palettes } from './palettes'
 import { Pots } from './pots'
@@ -26,7 +27,9 @@ type Props = {
 	readonly told: ReactNode
 	/** Address of the pictures, without a query. */
 	readonly pictures: string
-	readonly hour: Scene['hour'] | null
+	readonly look: Look
+	/** How the studio measures. */
+	readonly lengths: LengthUnit
 }
 
 /** Of these nothing goes in. */
@@ -35,15 +38,27 @@ const staysOut: readonly State['is'][] = ['skipped', 'cancelled', 'withdrawn']
 const bare = (hex: string) => hex.slice(1)
 
 function hrefFor(view: OfferView, path: string, revision = '') {
-	return (option: string | null, hour: Scene['hour'] | null) => {
+	return (option: string | null, { hour, measure }: Look) => {
 		const query = chosenQuery(view, option ?? '', revision)
 		if (hour !== null) query.set('hour', hour)
+		if (measure !== 'none') query.set('measure', 'show')
 		return `${path}?${query}`
 	}
 }
 
 /** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
-export function OfferPage({ view, path, revision, may, state, isChosen = false, told, pictures, hour }: Props) {
+export function OfferPage({
+	view,
+	path,
+	revision,
+	may,
+	state,
+	isChosen = false,
+	told,
+	pictures,
+	look,
+	lengths,
+}: Props) {
 	const isOpen = state === 'waiting for an answer'
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
@@ -54,7 +69,13 @@ export function OfferPage({ view, path, revision, may, state, isChosen = false, 
 		<article data-tint={tint}>
 			{tint && <link rel="stylesheet" href={`/tint/${tint}.css`} precedence="tint" />}
 			<div>
-				<Hero view={view} pictures={pictures} hour={hour} hrefOf={(to) => hrefOf(onWall?.key ?? null, to)} />
+				<Hero
+					view={view}
+					pictures={pictures}
+					look={look}
+					lengths={lengths}
+					hrefOf={(to) => hrefOf(onWall?.key ?? null, to)}
+				/>
 				<div className="band pb-8">
 					<div className="mx-auto max-w-5xl px-5 pt-1 sm:px-8">
 						{told}
@@ -77,14 +98,14 @@ export function OfferPage({ view, path, revision, may, state, isChosen = false, 
 						isOpen={isOpen}
 						isChosen={isChosen}
 						pictures={pictures}
-						hour={hour}
-						hrefOf={(option) => hrefOf(option, hour)}
+						look={look}
+						hrefOf={(option) => hrefOf(option, look)}
 					/>
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">
-				<Pots view={view} pictures={pictures} hour={hour} />
-				<Yours view={view} path={path} revision={revision} isOpen={isOpen && may !== 'look'} />
+				<Pots view={view} pictures={pictures} look={look} />
+				<Yours view={view} path={path} revision={revision} look={look} isOpen={isOpen && may !== 'look'} />
 				<Price price={view.price} />
 				<Cautions cautions={view.cautions} />
 				{isOpen && may !== 'look' && (

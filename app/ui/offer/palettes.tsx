@@ -1,16 +1,15 @@
 import Link from 'next/link'
 import { numberWord } from '@/lib/format/words'
-import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { Strip } from '../strip'
-import { Drawn } from './drawn'
+import { Drawn, type Look } from './drawn'
 
 type Props = {
 	readonly view: OfferView
 	readonly isOpen: boolean
 	readonly isChosen: boolean
 	readonly pictures: string
-	readonly hour: Scene['hour'] | null
+	readonly look: Look
 	/** Null shows all side by side. */
 	readonly hrefOf: (option: string | null) => string
 }
@@ -21,7 +20,7 @@ function title(options: OfferView['options'], name: string, isChosen: boolean): 
 }
 
 /** Each palette a strip from the paint shop, with its total; putting one on the wall picks it. Of a choice that was made only what was chosen. */
-export function Palettes({ view, isOpen, isChosen, pictures, hour, hrefOf }: Props) {
+export function Palettes({ view, isOpen, isChosen, pictures, look, hrefOf }: Props) {
 	const { offer, onWall, chosen } = view
 	const options = isChosen ? view.options.filter(({ isOnWall }) => isOnWall) : view.options
 	const [only] = options
@@ -42,7 +41,7 @@ export function Palettes({ view, isOpen, isChosen, pictures, hour, hrefOf }: Pro
 					<Drawn
 						offer={offer}
 						pictures={pictures}
-						shown={{ place: '', option: onWall.key, ...chosen, hour }}
+						shown={{ place: '', option: onWall.key, ...chosen, ...look }}
 						cut={{ phone: 'slim', wide: 'slim' }}
 						className="max-h-[30vh] object-cover object-bottom"
 					/>

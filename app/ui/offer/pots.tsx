@@ -1,11 +1,10 @@
-import type { Scene } from '@/lib/picture/scene'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
-import { Drawn } from './drawn'
+import { Drawn, type Look } from './drawn'
 
-type Props = { readonly view: OfferView; readonly pictures: string; readonly hour: Scene['hour'] | null }
+type Props = { readonly view: OfferView; readonly pictures: string; readonly look: Look }
 
 /** What is in each pot, as one would tell a neighbour; pots that hold the same are told once. */
-export function Pots({ view, pictures, hour }: Props) {
+export function Pots({ view, pictures, look }: Props) {
 	const { offer, onWall, chosen } = view
 	if (onWall === undefined) return null
 	return (
@@ -19,7 +18,7 @@ export function Pots({ view, pictures, hour }: Props) {
 						offer={offer}
 						pictures={pictures}
 						name={name}
-						shown={{ place: id, option: onWall.key, ...chosen, hour }}
+						shown={{ place: id, option: onWall.key, ...chosen, ...look }}
 						cut={{ phone: 'phone', wide: 'wide' }}
 					/>
 					<figcaption className="mt-1 text-soft">{name}</figcaption>

@@ -2,16 +2,19 @@ import { list } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import type { Hash } from '@/lib/record/hash'
 import { ChoiceForm } from './choice-form'
+import type { Look } from './drawn'
 
 type Props = {
 	readonly view: OfferView
 	readonly path: string
 	readonly revision: Hash | undefined
+	/** Kept as it is while something is ticked. */
+	readonly look: Look
 	readonly isOpen: boolean
 }
 
 /** Extras to add and containers to leave out: one form, whose answer is the page with the new total. */
-export function Yours({ view, path, revision, isOpen }: Props) {
+export function Yours({ view, path, revision, look, isOpen }: Props) {
 	const { extras, pots, onWall } = view
 	const optional = pots.filter(({ mayLeaveOut }) => mayLeaveOut)
 	if (!isOpen) return <Settled view={view} />
@@ -19,6 +22,8 @@ export function Yours({ view, path, revision, isOpen }: Props) {
 		<ChoiceForm action={path}>
 			{onWall && <input type="hidden" name="option" value={onWall.key} />}
 			{revision && <input type="hidden" name="revision" value={revision} />}
+			{look.hour && <input type="hidden" name="hour" value={look.hour} />}
+			{look.measure !== 'none' && <input type="hidden" name="measure" value="show" />}
 			{extras.length > 0 && (
 				<fieldset className="mt-14">
 					<legend className="text-3xl font-bold tracking-tight">Extras, if you like</legend>

@@ -1,5 +1,6 @@
 import type { Viewer } from '@/lib/access/viewer'
 import { picture } from '@/lib/picture/picture'
+import type { Scene } from '@/lib/picture/scene'
 import { describeScene } from '@/lib/picture/words/describe-scene'
 import { wordsIn } from '@/lib/pricing/cost/words'
 import { price } from '@/lib/pricing/price'
@@ -8,6 +9,7 @@ import { costing } from '@/lib/pricing/quote/costing'
 import { quote } from '@/lib/pricing/quote/quote'
 import { askOf, paletteWords } from '@/lib/proposal/design/ask'
 import { potStates } from '@/lib/proposal/design/pot-state'
+import { seenIn } from '@/lib/proposal/design/seen-in'
 import type { Desk, DeskPicture } from '@/lib/proposal/desk/desk'
 import { deskExtra, deskOption } from '@/lib/proposal/desk/desk-view'
 import type { Draft } from '@/lib/proposal/draft'
@@ -24,9 +26,9 @@ import { knownFor } from './known'
 
 const pictureRatio = 1.5
 
-function picturesOf(offer: Offer, option: string): DeskPicture[] {
+function picturesOf(offer: Offer, option: string, measure: Scene['measure']): DeskPicture[] {
 	return offer.places.flatMap(({ id: place, name }) => {
-		const shown = { place, option, extras: [], leftOut: [], hour: 'day', measure: 'none' } as const
+		const shown = { place, option, extras: [], leftOut: [], hour: 'day', measure } as const
 		const scene = sceneOf(offer, shown)
 		if (scene === undefined) return []
 		return [{ place, name, svg: picture(scene, { ratio: pictureRatio }), says: describeScene(scene) }]
@@ -36,12 +38,12 @@ function picturesOf(offer: Offer, option: string): DeskPicture[] {
 /** Prices what is on the designer's desk, draws it, and says what stops it, storing nothing. */
 export async function priceDraft(
 	viewer: Viewer,
-	{ proposal, draft }: { proposal: ProposalId; draft: Draft },
+	{ proposal, draft, measured = false }: { proposal: ProposalId; draft: Draft; measured?: boolean },
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<Desk | undefined> {
 	const known = read((db) => knownFor(db, viewer, 'see the costing', proposal, stamp))
 	if (known === undefined) return undefined
-	const { facts, timeZone, site } = known
+	const { facts, timeZone, site, around } = known
 	const today = dayOf(stamp.at, timeZone)
 	const words = wordsIn(facts.studio.currency)
 	const { offer } = makeOffer(draft, facts, words.money, 1, today)
@@ -59,8 +61,9 @@ export async function priceDraft(
 				words.money,
 			),
 			words: ask === undefined ? [] : paletteWords(option, ask),
-			pots: potStates(option, draft, facts),
-			pictures: picturesOf(offer, key),
+			seen: seenIn(option, draft, facts),
+			pots: potStates(option, draft, facts, around),
+			pictures: picturesOf(offer, key, measured ? facts.studio.lengths : 'none'),
 		})),
 		extras: priced[0]?.costs.parts.filter(({ is }) => is === 'extra').map((part) => deskExtra(part, words.money)) ?? [],
 		problems: problems(draft, facts, today),

@@ -1,5 +1,5 @@
 import { isWithin, type Lab, labDifference, labOf } from '../difference'
-import { lostUnder } from '../lost'
+import { lostUnder } from '../losses'
 import { oklchOf } from '../name-of'
 import { type Desk, deskOf, type Known, nearestFirst, type Target } from './desk'
 import type { Chip, Judged, PaletteAsk, PaletteColour, Parts } from './palette'

@@ -1,6 +1,6 @@
 import { capital, list } from '../../format/words'
 import type { Hex } from '../../units/hex'
-import { lostUnder } from '../lost'
+import { lostUnder } from '../losses'
 import { nounOf, oklchOf } from '../name-of'
 import type { Desk, Target } from './desk'
 import type { Findings, Seen } from './judge'

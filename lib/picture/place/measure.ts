@@ -25,13 +25,13 @@ export function measure(stood: readonly Stood[], unit: Scene['measure'], left: n
 	}).join('')
 	const figures = Array.from({ length: Math.floor((count * small) / large) }, (_, index) => {
 		const value = (index + 1) * large
-		return `<text x="${n(x + 9.4)}" y="${n(foot - value * cm + 2.2)}">${value}</text>`
+		return `<text x="${n(x + 9.8)}" y="${n(foot - value * cm + 2.7)}">${value}</text>`
 	}).join('')
 	return (
 		rect(x - 1.6, foot - high - 2, 3.6, high + 2, '#14241d', ' rx=".8"') +
 		rect(x - 0.9, foot - high - 1.3, 2.2, high + 1.3, '#f4f7f2', ' rx=".4"') +
 		line(ticks, '#14241d', 1.7, 0.55) +
 		line(ticks, '#f4f7f2', 0.9) +
-		`<g font-family="sans-serif" font-size="6.4" font-weight="600" fill="#f4f7f2" stroke="#14241d" stroke-width="1.1" stroke-opacity=".7" paint-order="stroke">${figures}<text x="${n(x + 9.4)}" y="${n(foot + 2.2)}">${unit}</text></g>`
+		`<g font-family="sans-serif" font-size="7.6" font-weight="600" fill="#14241d" stroke="#f4f7f2" stroke-width="2.4" stroke-linejoin="round" paint-order="stroke">${figures}<text x="${n(x + 9.8)}" y="${n(foot + 2.7)}">${unit}</text></g>`
 	)
 }

@@ -5,13 +5,17 @@ import { seasonEnd } from '../../recipe/almanac/months'
 import { all } from '../../recipe/check/all'
 import { overruled } from '../../recipe/check/finding'
 import { type Setting, usualCircuit } from '../../recipe/check/setting'
-import { contentsKg, type Planned, planned } from '../../recipe/planned'
+import { contentsKg, type Planned } from '../../recipe/planned'
 import { summary } from '../../recipe/summary'
 import { daysBetween } from '../../units/day'
-import type { Draft, DraftLine, DraftOption } from '../draft'
+import type { Draft, DraftOption } from '../draft'
 import type { Card, Facts, Site } from '../facts'
 import { cardsOf } from '../job-of'
+import { aloneIn } from './around/alone'
+import { type Around, nothingAround } from './around/around'
+import { repeated } from './around/repeated'
 import { monthOf } from './ask'
+import { plannedIn } from './planned-in'
 import type { PotState } from './told'
 
 /** Lights hang until the next season's three months begin. */
@@ -31,9 +35,6 @@ function settingOf(card: Card, place: Site, draft: Draft, facts: Facts): Setting
 	}
 }
 
-const plainLines = (lines: readonly DraftLine[]) =>
-	lines.map(({ material, role, count }) => ({ material, role, count: count.value }))
-
 function weighs(card: Card, lines: readonly Planned[], facts: Facts): string {
 	const { wetKg, isEstimated } = weigh(
 		card,
@@ -44,13 +45,16 @@ function weighs(card: Card, lines: readonly Planned[], facts: Facts): string {
 }
 
 /** Every pot of an option with what the checks find in it; what the designer lets stand is apart. */
-export function potStates(option: DraftOption, draft: Draft, facts: Facts): PotState[] {
-	return cardsOf(draft, facts).flatMap((card) => {
+export function potStates(option: DraftOption, draft: Draft, facts: Facts, around: Around = nothingAround): PotState[] {
+	const cards = cardsOf(draft, facts)
+	const bought = aloneIn(option, cards, facts.materials)
+	const again = repeated(option, cards, around)
+	return cards.flatMap((card) => {
 		const place = facts.sites.find(({ id }) => id === card.place)
 		if (place === undefined) return []
-		const pot = option.pots.find(({ container }) => container === card.id)
-		const lines = planned(plainLines(pot?.lines ?? []), facts.materials)
-		const found = all(lines, settingOf(card, place, draft, facts), lost(lines, place))
+		const lines = plannedIn(option, card, facts)
+		const others = [...lost(lines, place), ...(again.get(card.id) ?? []), ...(bought.get(card.id) ?? [])]
+		const found = all(lines, settingOf(card, place, draft, facts), others)
 		const notes = draft.overruled.filter((each) => each.option === option.key && each.container === card.id)
 		const judged = overruled(found, new Map(notes.map(({ check, note }) => [check, note])))
 		return [{ container: card.id, says: summary(lines).says, weighs: weighs(card, lines, facts), ...judged }]

@@ -84,7 +84,7 @@ function mend(
 
 export type Priced = { readonly key: string; readonly quote: Quote; readonly costing: Costing }
 
-export type DeskPrice = Omit<DeskOption, 'words' | 'pots' | 'pictures'>
+export type DeskPrice = Omit<DeskOption, 'words' | 'seen' | 'pots' | 'pictures'>
 
 /** One option's quote and costing in finished words and figures. */
 export function deskOption(

@@ -1,3 +1,4 @@
+import type { SeenStrip } from '../../colour/eyes/eye-words'
 import type { PotState } from '../design/told'
 import type { Problem } from '../problem'
 
@@ -26,6 +27,8 @@ export type DeskOption = {
 	readonly parts: readonly DeskPart[]
 	/** What the palette is worth before the wall, in sentences. */
 	readonly words: readonly string[]
+	/** Its palette as eyes without one kind of cones see it, and what runs together for them, in sentences. */
+	readonly seen: { readonly strips: readonly SeenStrip[]; readonly says: readonly string[] }
 	readonly pots: readonly PotState[]
 	/** One picture a place: a whole SVG document with its description. */
 	readonly pictures: readonly DeskPicture[]

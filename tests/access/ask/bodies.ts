@@ -136,6 +136,15 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['hex', '#a98b5d'],
 		['name', 'brass'],
 		['side', 'inside'],
+		['spotX', '0.2500'],
+		['spotY', '0.8125'],
+	],
+	renameColour: ({ client, colour }) => [once(), ['client', client], ['colour', colour], ['name', 'old brass']],
+	mergeColours: ({ client, colour, otherColour }) => [
+		once(),
+		['client', client],
+		['colour', colour],
+		['other', otherColour],
 	],
 	dropColour: ({ client, colour }) => [once(), ['client', client], ['colour', colour]],
 	saveContainer: ({ client, place, container }) => [

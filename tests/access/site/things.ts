@@ -22,6 +22,8 @@ export type Things = {
 	readonly helper: string
 	/** Of the place, the one that came last. */
 	readonly colour: string
+	/** Of the place, the one that came first. */
+	readonly otherColour: string
 	/** Hash of the revision that stands. */
 	readonly revision: string
 	readonly version: number
@@ -60,6 +62,7 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			recipe: one(db, 'SELECT id FROM recipe ORDER BY id'),
 			supplier: one(db, 'SELECT id FROM supplier ORDER BY id'),
 			colour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position DESC', place),
+			otherColour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position', place),
 			helper: one(db, "SELECT person_id FROM staff WHERE role = 'helper' ORDER BY ended_at IS NULL DESC, since DESC"),
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
@@ -82,6 +85,7 @@ export const allNamed = (things: Things, id: string): Things => ({
 		supplier: id,
 		helper: id,
 		colour: id,
+		otherColour: id,
 	},
 })
 

@@ -4,6 +4,7 @@ import { readStock } from '@/db/catalogue/read-stock'
 import { saveRecipe } from '@/db/catalogue/recipes'
 import { keepStock } from '@/db/catalogue/stock'
 import { listSuppliers, saveSupplier } from '@/db/catalogue/suppliers'
+import { mergeSiteColours, renameSiteColour } from '@/db/clients/change-colours'
 import { eraseClient } from '@/db/clients/erase'
 import { doors, readHome } from '@/db/clients/home'
 import { clientPage, listClients } from '@/db/clients/read-clients'
@@ -58,6 +59,8 @@ export type Things = {
 	readonly place: PlaceId
 	readonly container: ContainerId
 	readonly colour: Id<'site colour'>
+	/** Of the same place. */
+	readonly otherColour: Id<'site colour'>
 	readonly contact: Id<'contact'>
 	readonly person: PersonId
 	readonly proposal: ProposalId
@@ -207,6 +210,18 @@ export const rows: Readonly<Record<string, Row>> = {
 		'studio',
 		designerDoes,
 	)((viewer, _, { stamp }) => saveSupplier(viewer, null, { name: 'Ferrow Growers', leadDays: 9, note: '' }, stamp())),
+	'clients/change-colours mergeSiteColours': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, colour: of, otherColour: other }, { stamp }) =>
+		mergeSiteColours(viewer, { client, colour: of, other }, stamp()),
+	),
+	'clients/change-colours renameSiteColour': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, colour: of }, { stamp }) =>
+		renameSiteColour(viewer, { client, colour: of, name: 'old bell' }, stamp()),
+	),
 	'clients/erase eraseClient': row(
 		'client',
 		designerDoes,

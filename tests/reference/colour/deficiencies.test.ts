@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { type Deficiency, deficiencies, seenAs } from '@/lib/colour/seen-as'
+import { type Deficiency, deficiencies } from '@/lib/colour/eyes/deficiency'
+import { seenAs } from '@/lib/colour/eyes/seen-as'
 import { hex } from '@/lib/units/hex'
 import { bytes, encoded, linear } from '../../lib/colour/site/paint'
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next'
-import { all, first, hourIn, idIn, isOpened, signedIn } from '@/app/server/pages'
+import { all, first, idIn, isOpened, lookIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
@@ -14,7 +14,7 @@ export const metadata: Metadata = { title: 'Your design' }
 
 export default async function Proposal({ params, searchParams }: PageProps<'/proposal/[proposal]'>) {
 	const { proposal: text } = await params
-	const { option, extra, without, revision, told, hour, for: handle } = await searchParams
+	const { option, extra, without, revision, told, for: handle, ...how } = await searchParams
 	const who = await signedIn(`/proposal/${text}`, handle)
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
@@ -40,7 +40,8 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 				isChosen={given !== undefined}
 				told={<Told page={page} read={first(revision)} told={first(told)} />}
 				pictures={`/proposal/${proposal}/picture/${page.hash.slice(0, 16)}.svg`}
-				hour={hourIn(hour)}
+				look={lookIn(how, page.lengths)}
+				lengths={page.lengths}
 			/>
 		</ClientFrame>
 	)

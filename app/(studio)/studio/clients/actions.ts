@@ -3,9 +3,8 @@ import { stamp } from '@/app/server/start/clock'
 import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
 import { saveClient as keepClient } from '@/db/clients/save-client'
 import { endContact as closeDoor, inviteContact } from '@/db/clients/save-contact'
-import { addSiteColours, dropSiteColour, savePlace as keepPlace } from '@/db/clients/save-place'
-import { clientForm, colourForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
-import { coloursForm, dropColourForm } from '@/lib/forms/photo-form'
+import { savePlace as keepPlace } from '@/db/clients/save-place'
+import { clientForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
 
 const page = (client: unknown) => `/studio/clients/${String(client)}`
 
@@ -59,44 +58,6 @@ export async function savePlace(form: FormData): Promise<void> {
 				stamp(once),
 			)
 			return saved.ok ? { to: page(client) } : refused(saved)
-		},
-	)
-}
-
-export async function addColour(form: FormData): Promise<void> {
-	await studioAction(
-		form,
-		{ act: 'change clients', schema: colourForm, page: ({ client }) => page(client) },
-		async (who, { once, client, place, ...colour }) => {
-			const added = await addSiteColours(who, { client, place }, [colour], stamp(once))
-			return added.ok ? { to: page(client) } : refused(added)
-		},
-	)
-}
-
-export async function addColours(form: FormData): Promise<void> {
-	await studioAction(
-		form,
-		{
-			act: 'change clients',
-			schema: coloursForm,
-			lists: ['name', 'hex', 'side'],
-			page: ({ client }) => page(client),
-		},
-		async (who, { once, client, place, colours }) => {
-			const added = await addSiteColours(who, { client, place }, colours, stamp(once))
-			return added.ok ? { to: page(client) } : refused(added)
-		},
-	)
-}
-
-export async function dropColour(form: FormData): Promise<void> {
-	await studioAction(
-		form,
-		{ act: 'change clients', schema: dropColourForm, page: ({ client }) => page(client) },
-		async (who, { once, client, colour }) => {
-			const dropped = await dropSiteColour(who, { client, colour }, stamp(once))
-			return dropped.ok ? { to: page(client) } : refused(dropped)
 		},
 	)
 }

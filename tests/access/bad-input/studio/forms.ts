@@ -149,9 +149,11 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['material'],
 	},
 	addColours: {
-		fields: { client: 'id', place: 'id', name: 'words', hex: 'hex', side: 'choice' },
-		hidden: ['client', 'place', 'name', 'hex', 'side'],
+		fields: { client: 'id', place: 'id', name: 'words', hex: 'hex', side: 'choice', spotX: 'number', spotY: 'number' },
+		hidden: ['client', 'place', 'name', 'hex', 'side', 'spotX', 'spotY'],
 	},
+	renameColour: { fields: { client: 'id', colour: 'id', name: 'words' }, hidden: ['client', 'colour'] },
+	mergeColours: { fields: { client: 'id', colour: 'id', other: 'id' }, hidden: ['client', 'colour'] },
 	dropColour: { fields: { client: 'id', colour: 'id' }, hidden: ['client', 'colour'] },
 	keepStock: {
 		fields: { material: 'id', client: 'choice', quantity: 'number', usesBefore: 'number' },

@@ -5,13 +5,18 @@ import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
-import { clientPage } from '@/db/clients/read-clients'
+import { type ClientPage, clientPage } from '@/db/clients/read-clients'
 import { capital } from '@/lib/format/words'
+import type { Attempt } from '@/lib/forms/read'
 import { seasonName } from '@/lib/season/season'
 import { Contacts } from './contacts'
 import { Place } from './place-part'
 
-const none = { typed: {}, errors: {} }
+const none: Attempt = { typed: {}, errors: {} }
+
+/** What went wrong was a form of the place, or of one of its colours. */
+const isOf = ({ id, colours }: ClientPage['places'][number], { typed }: Attempt): boolean =>
+	typed.place === id || colours.some((colour) => colour.id === typed.colour)
 
 export const metadata: Metadata = { title: 'Client' }
 
@@ -39,12 +44,7 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 				<div>
 					<h2 className="text-xl">Places and containers</h2>
 					{places.map((place) => (
-						<Place
-							key={place.id}
-							client={client.id}
-							place={place}
-							attempt={attempt.typed.place === place.id ? attempt : none}
-						/>
+						<Place key={place.id} client={client.id} place={place} attempt={isOf(place, attempt) ? attempt : none} />
 					))}
 					<p className="mt-4">
 						<a className="act" href={`/studio/clients/${client.id}/place`}>
@@ -57,7 +57,7 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 						client={client.id}
 						contacts={contacts}
 						gone={gone.find(({ id }) => id === first(closed))?.name}
-						attempt={'place' in attempt.typed ? none : attempt}
+						attempt={places.some((place) => isOf(place, attempt)) ? none : attempt}
 					/>
 					<h2 className="mt-10 text-xl">Proposals</h2>
 					<ul className="mt-2 border-t border-line">

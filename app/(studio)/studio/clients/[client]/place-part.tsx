@@ -3,11 +3,14 @@ import { ErrorSummary } from '@/app/ui/error-summary'
 import { one } from '@/app/ui/settings-fields'
 import type { ClientPage } from '@/db/clients/read-clients'
 import type { Attempt } from '@/lib/forms/read'
-import { addColour, dropColour } from '../actions'
-import { PhotoColours } from './photo-colours'
+import { addColour } from './colours/actions'
+import { PhotoColours } from './colours/photo-colours'
+import { SiteColours } from './colours/site-colours'
 
 type Site = ClientPage['places'][number]
 type Props = { readonly client: string; readonly place: Site; readonly attempt: Attempt }
+
+const none: Attempt = { typed: {}, errors: {} }
 
 const Chip = ({ hex }: { readonly hex: string }) => (
 	<svg width="18" height="18" aria-hidden="true" className="me-1.5 inline">
@@ -29,28 +32,15 @@ export function Place({ client, place, attempt }: Props) {
 			</p>
 			<p className="whitespace-pre-line text-soft">{address}</p>
 			{accessNote !== '' && <p className="whitespace-pre-line">{accessNote}</p>}
-			<div className="mt-2 flex flex-wrap gap-x-5 gap-y-1">
+			<div className="mt-2 mb-1.5 flex flex-wrap gap-x-5 gap-y-1">
 				<span>
 					<Chip hex={wallHex} />
 					wall, {wallKind}
 				</span>
-				{colours.map(({ id: colour, name: called, hex, side }) => (
-					<span key={colour} className="flex items-center">
-						<Chip hex={hex} />
-						{called}, {side}
-						<form action={dropColour} className="inline">
-							<input type="hidden" name="once" value={v7()} />
-							<input type="hidden" name="client" value={client} />
-							<input type="hidden" name="colour" value={colour} />
-							<button type="submit" className="does ms-1">
-								Drop<span className="sr-only"> {called}</span>
-							</button>
-						</form>
-					</span>
-				))}
 			</div>
+			<SiteColours client={client} colours={colours} attempt={'colour' in attempt.typed ? attempt : none} />
 			<PhotoColours key={colours.length} client={client} place={id} once={v7()} />
-			<AddColour client={client} place={id} attempt={attempt} />
+			<AddColour client={client} place={id} attempt={'colour' in attempt.typed ? none : attempt} />
 			<Containers base={base} place={id} containers={containers} />
 			<a className="does inline-block" href={`${base}/container?place=${id}`}>
 				Add a container<span className="sr-only"> to {name}</span>

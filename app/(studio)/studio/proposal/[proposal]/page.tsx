@@ -12,6 +12,7 @@ import { draftText } from '@/lib/forms/draft-form'
 import { seasonName } from '@/lib/season/season'
 import { Asked } from './asked'
 import { Editor } from './editor/editor'
+import { SeenFilters } from './seen-filters'
 import { Steps } from './steps'
 
 export const metadata: Metadata = { title: 'Proposal' }
@@ -51,6 +52,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 			</div>
 			{told && <p className="said mt-5">{tellings[told] ?? `That could not be done: ${told}.`}</p>}
 			<Asked answer={desk.answer} timeZone={desk.timeZone} />
+			<SeenFilters />
 			<Editor
 				proposal={id}
 				version={desk.version}

@@ -1,5 +1,5 @@
 'use client'
-import { useMemo } from 'react'
+import { useMemo, useState } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
 import { named } from '@/lib/forms/named'
 import { type Field, fieldsOf, inWords } from '@/lib/proposal/desk/places-in'
@@ -8,13 +8,14 @@ import { isDay } from '@/lib/units/day'
 import { BothTexts } from './both-texts'
 import { Does } from './box'
 import { Containers } from './containers'
+import { firstLook, Looking } from './design/looking'
+import { mostOptions, useOptions } from './design/use-options'
 import { Extras } from './extras'
 import { Head } from './head'
 import { freshKey, type Known, namesOf, replaced } from './known'
 import { OptionFields } from './option/option'
 import { PricePanel } from './price-panel'
 import { SaveAndPublish } from './save-and-publish'
-import { useDesign } from './use-design'
 import { usePriced } from './use-priced'
 import { useSaving } from './use-saving'
 
@@ -26,8 +27,6 @@ type Props = {
 	readonly mayPublish: boolean
 }
 
-const most = 4
-
 /** What is wrong, after where it stands. */
 const told = (at: Field | undefined, says: string) => named(at && inWords(at.named), says)
 
@@ -35,8 +34,9 @@ const told = (at: Field | undefined, says: string) => named(at && inWords(at.nam
 export function Editor({ proposal, version: first, draft: saved, known, mayPublish }: Props) {
 	const base = `/studio/proposal/${proposal}`
 	const { draft, saving, isUnsaved, save, change, take } = useSaving(`${base}/save`, { version: first, draft: saved })
-	const priced = usePriced(`${base}/price`, draft)
-	const { designing, propose, grow, standIns, tell } = useDesign(base)
+	const [look, setLook] = useState(firstLook)
+	const priced = usePriced(`${base}/price`, draft, look.measured)
+	const { designing, putIn, proposeAll, findOthers, remove, note } = useOptions(base, draft, change)
 	const { options, agreement } = draft
 	const chosen = useMemo(
 		() => known.containers.filter(({ id }) => draft.containers.some((each) => each.id === id)),
@@ -54,42 +54,9 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 		...(priced.desk?.problems ?? []).map(({ says }) => says),
 	]
 	const setOptions = (next: DraftText['options']) => change({ ...draft, options: next })
-	const putIn = async (option: string, recipe: string | null) => {
-		const answer = await grow(draft, option, recipe)
-		if (answer === undefined) return
-		const { pots } = answer.option
-		change((now) => ({
-			...now,
-			options: now.options.map((each) => (each.key === option ? { ...each, pots } : each)),
-		}))
-	}
-	const findOthers = async (material: string, container: string | null) =>
-		(await standIns(draft, material, container))?.substitutes
-	const proposeAll = async () => {
-		const answer = await propose(draft)
-		if (answer === undefined) return
-		change((now) => ({ ...now, options: [...now.options, ...answer.options].slice(0, most) }))
-		if (answer.short !== null) tell(answer.short)
-	}
-	/** Its notes go with it: another palette may come to bear its key. */
-	const remove = (option: string) =>
-		change({
-			...draft,
-			options: options.filter(({ key }) => key !== option),
-			overruled: draft.overruled.filter((each) => each.option !== option),
-		})
-	const note = (option: string, container: string, check: string, words: string | null) => {
-		const others = draft.overruled.filter(
-			(each) => each.option !== option || each.container !== container || each.check !== check,
-		)
-		change({
-			...draft,
-			overruled: words === null ? others : [...others, { option, container, check, note: words }],
-		})
-	}
 	return (
 		<div className="mt-6 grid gap-x-10 gap-y-8 lg:grid-cols-[1fr_22rem]">
-			<div>
+			<div className={`seen-${look.eyes}`}>
 				{saving.is === 'saved elsewhere' && (
 					<BothTexts
 						mine={draft}
@@ -110,7 +77,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 					}
 				/>
 				<p className="mt-5 flex flex-wrap items-center gap-4">
-					{options.length < most && (
+					{options.length < mostOptions && (
 						<button type="button" className="act" disabled={designing.isAsking} onClick={() => void proposeAll()}>
 							Propose palettes for this wall
 						</button>
@@ -119,6 +86,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						{designing.isAsking ? 'Designing…' : designing.says}
 					</span>
 				</p>
+				{options.length > 0 && <Looking value={look} onChange={setLook} />}
 				{options.map((option, index) => (
 					<OptionFields
 						key={option.key}
@@ -126,7 +94,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						onChange={(next) => setOptions(replaced(options, index, next))}
 						onRemove={() => remove(option.key)}
 						onCopy={() =>
-							options.length < most && setOptions([...options, { ...option, key: freshKey(options), name: '' }])
+							options.length < mostOptions && setOptions([...options, { ...option, key: freshKey(options), name: '' }])
 						}
 						errors={priced.errors}
 						path={`options.${index}`}
@@ -140,7 +108,7 @@ export function Editor({ proposal, version: first, draft: saved, known, mayPubli
 						onNote={(container, check, words) => note(option.key, container, check, words)}
 					/>
 				))}
-				{options.length < most && (
+				{options.length < mostOptions && (
 					<p className="mt-4">
 						<Does
 							onClick={() =>

@@ -10,18 +10,20 @@ const againMs = 2000
 type Answer = Desk | { readonly errors: FieldErrors }
 export type Priced = { readonly desk: Desk | undefined; readonly errors: FieldErrors; readonly isBehind: boolean }
 
-async function ask(path: string, draft: DraftText, signal: AbortSignal): Promise<Answer | undefined> {
+type Asked = { readonly draft: DraftText; readonly measured: boolean }
+
+async function ask(path: string, asked: Asked, signal: AbortSignal): Promise<Answer | undefined> {
 	const response = await fetch(path, {
 		method: 'POST',
 		signal,
 		headers: { 'content-type': 'application/json' },
-		body: JSON.stringify({ draft }),
+		body: JSON.stringify(asked),
 	})
 	return response.status === 200 || response.status === 422 ? response.json() : undefined
 }
 
-/** Asks the server for the price of what is on the desk; the next keystroke aborts the question. */
-export function usePriced(path: string, draft: DraftText): Priced {
+/** Asks the server for price and pictures of what is on the desk; the next keystroke aborts the question. */
+export function usePriced(path: string, draft: DraftText, measured: boolean): Priced {
 	const [priced, setPriced] = useState<Priced>({ desk: undefined, errors: {}, isBehind: true })
 	useEffect(() => {
 		const abort = new AbortController()
@@ -33,7 +35,7 @@ export function usePriced(path: string, draft: DraftText): Priced {
 		let timer: ReturnType<typeof setTimeout> | undefined
 		const askIn = (waitMs: number) => {
 			timer = setTimeout(() => {
-				ask(path, draft, abort.signal)
+				ask(path, { draft, measured }, abort.signal)
 					.then((answer) => (answer === undefined ? askAgain() : tell(answer)))
 					.catch(askAgain)
 			}, waitMs)
@@ -47,6 +49,6 @@ export function usePriced(path: string, draft: DraftText): Priced {
 			clearTimeout(timer)
 			abort.abort()
 		}
-	}, [path, draft])
+	}, [path, draft, measured])
 	return priced
 }

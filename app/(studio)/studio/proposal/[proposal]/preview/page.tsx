@@ -1,12 +1,12 @@
 import type { Metadata } from 'next'
-import { all, first, hourIn, idIn, signedIn } from '@/app/server/pages'
+import { all, first, idIn, lookIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { OfferPage } from '@/app/ui/offer/offer-page'
 import { previewOffer } from '@/db/proposals/desk/price-draft'
 import { readDraft } from '@/db/proposals/draft'
-import { whoIs } from '@/db/studio/studio'
+import { readSettings, whoIs } from '@/db/studio/studio'
 import { offerView } from '@/lib/proposal/offer/offer-view'
 
 export const metadata: Metadata = { title: 'Preview' }
@@ -20,7 +20,8 @@ export default async function Preview({ params, searchParams }: PageProps<'/stud
 	const kept = await readDraft(who, proposal, stamp())
 	const offer = kept && (await previewOffer(who, { proposal, draft: kept.draft }, stamp()))
 	if (offer === undefined) hide(who)
-	const { option, extra, without, hour } = await searchParams
+	const { option, extra, without, ...how } = await searchParams
+	const lengths = (await readSettings(who))?.lengths ?? 'in'
 	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
 	const told = (
 		<p className="said mt-8">
@@ -36,7 +37,8 @@ export default async function Preview({ params, searchParams }: PageProps<'/stud
 				state="waiting for an answer"
 				told={told}
 				pictures={`${path}/picture`}
-				hour={hourIn(hour)}
+				look={lookIn(how, lengths)}
+				lengths={lengths}
 			/>
 		</ClientFrame>
 	)

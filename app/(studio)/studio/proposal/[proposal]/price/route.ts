@@ -8,8 +8,8 @@ export async function POST(
 	request: Request,
 	{ params }: RouteContext<'/studio/proposal/[proposal]/price'>,
 ): Promise<Response> {
-	return onDesk(request, (await params).proposal, priceBody, async (who, proposal, { draft }, stamp) => {
-		const desk = await priceDraft(who, { proposal, draft }, stamp)
+	return onDesk(request, (await params).proposal, priceBody, async (who, proposal, { draft, measured }, stamp) => {
+		const desk = await priceDraft(who, { proposal, draft, measured }, stamp)
 		return desk && json(desk)
 	})
 }

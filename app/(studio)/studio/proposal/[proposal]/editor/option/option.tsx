@@ -9,6 +9,7 @@ import { Findings } from './findings'
 import { Lines } from './lines'
 import { PaletteFields } from './palette'
 import { Pictured } from './pictured'
+import { Seen } from './seen'
 
 type Props = Part<Option> & {
 	readonly known: Known
@@ -102,6 +103,7 @@ export function OptionFields({
 				known={known}
 			/>
 			{desk !== undefined && desk.words.length > 0 && <p className="mt-1 text-sm text-soft">{desk.words.join(' ')}</p>}
+			{desk !== undefined && <Seen seen={desk.seen} of={called} />}
 			<Pictured pictures={desk?.pictures ?? []} />
 			<Recipes recipes={known.recipes} of={called} canGrow={hasGrown(value)} onGrow={onGrow} />
 			{containers.map(({ id, name }, index) => (

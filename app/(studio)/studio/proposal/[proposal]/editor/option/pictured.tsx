@@ -11,7 +11,7 @@ export function Pictured({ pictures }: { readonly pictures: readonly DeskPicture
 						alt={says}
 						width="960"
 						height="640"
-						className="block h-auto w-full bg-line"
+						className="pictured block h-auto w-full bg-line"
 						src={`data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`}
 					/>
 					{pictures.length > 1 && <figcaption className="text-sm text-soft">{name}</figcaption>}

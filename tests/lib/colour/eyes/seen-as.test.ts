@@ -1,9 +1,12 @@
+import { convertLrgbToRgb, convertRgbToLrgb } from 'culori'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { difference } from '@/lib/colour/difference'
-import { deficiencies, seenAs } from '@/lib/colour/seen-as'
+import { deficiencies } from '@/lib/colour/eyes/deficiency'
+import { seenAs, seenMatrix } from '@/lib/colour/eyes/seen-as'
+import { hexOf, rgbOf } from '@/lib/colour/rgb'
 import { hex } from '@/lib/units/hex'
-import { hexes } from './arbitrary'
+import { hexes } from '../arbitrary'
 
 describe('a colour seen without one kind of cones', () => {
 	const [winterberry, cedar] = [hex('#8e2d1f'), hex('#566b3d')]
@@ -32,6 +35,19 @@ describe('a colour seen without one kind of cones', () => {
 		fc.assert(
 			fc.property(hexes, fc.constantFrom(...deficiencies), (of, deficiency) => {
 				expect(seenAs(of, deficiency)).toMatch(/^#[0-9a-f]{6}$/)
+			}),
+		)
+	})
+
+	test('a picture’s matrix says the same as the colour by itself', () => {
+		fc.assert(
+			fc.property(hexes, fc.constantFrom(...deficiencies), (of, deficiency) => {
+				const { r, g, b } = convertRgbToLrgb(rgbOf(of))
+				const [red = 0, green = 0, blue = 0] = seenMatrix(deficiency).map(
+					([ofRed = 0, ofGreen = 0, ofBlue = 0]) => ofRed * r + ofGreen * g + ofBlue * b,
+				)
+				const seen = hexOf(convertLrgbToRgb({ r: red, g: green, b: blue }))
+				expect(difference(seen, seenAs(of, deficiency))).toBeLessThan(0.5)
 			}),
 		)
 	})

@@ -1,8 +1,9 @@
 'use client'
 import { type ChangeEvent, type MouseEvent, useId, useRef, useState } from 'react'
-import { addColours } from '../actions'
+import { addColours } from './actions'
+import { type Found, FoundColour, type FoundRow, madeOne } from './found-row'
+import { Marks } from './marks'
 
-type Found = { readonly name: string; readonly hex: string; readonly spot: { readonly x: number; readonly y: number } }
 type Looked = { readonly colours: readonly Found[]; readonly preview: string; readonly says: string }
 type State =
 	| { readonly is: 'empty' | 'looking' }
@@ -36,12 +37,13 @@ export function PhotoColours({ client, place, once }: Props) {
 	const id = useId()
 	const photo = useRef<File>(null)
 	const [state, setState] = useState<State>({ is: 'empty' })
-	const [dropped, setDropped] = useState<readonly string[]>([])
+	const [rows, setRows] = useState<readonly FoundRow[]>([])
 	const look = async (white: { x: number; y: number } | null) => {
 		if (photo.current === null) return
 		setState({ is: 'looking' })
-		setDropped([])
-		setState(await ask(client, photo.current, white))
+		const next = await ask(client, photo.current, white)
+		setRows(next.is === 'found' ? next.colours.map((each) => ({ ...each, key: each.hex })) : [])
+		setState(next)
 	}
 	const choose = (event: ChangeEvent<HTMLInputElement>) => {
 		photo.current = event.target.files?.[0] ?? null
@@ -69,7 +71,7 @@ export function PhotoColours({ client, place, once }: Props) {
 							alt="Your photo. Tap something white in it to correct the light."
 							className="block w-full"
 						/>
-						<Marks colours={state.colours.filter(({ hex }) => !dropped.includes(hex))} />
+						<Marks colours={rows} />
 					</button>
 					<p className="text-sm text-soft">Does the light tint it? Tap something white in the photo.</p>
 					<form action={addColours} className="mt-2">
@@ -77,16 +79,16 @@ export function PhotoColours({ client, place, once }: Props) {
 						<input type="hidden" name="client" value={client} />
 						<input type="hidden" name="place" value={place} />
 						<ul>
-							{state.colours.map((colour, index) =>
-								dropped.includes(colour.hex) ? null : (
-									<ColourRow
-										key={colour.hex}
-										colour={colour}
-										number={index + 1}
-										onDrop={() => setDropped([...dropped, colour.hex])}
-									/>
-								),
-							)}
+							{rows.map((row, index) => (
+								<FoundColour
+									key={row.key}
+									row={row}
+									number={index + 1}
+									others={rows.filter(({ key }) => key !== row.key)}
+									onDrop={() => setRows(rows.filter(({ key }) => key !== row.key))}
+									onTakeIn={(other) => setRows(madeOne(rows, row, other))}
+								/>
+							))}
 						</ul>
 						<button type="submit" className="act mt-2">
 							Keep these colours
@@ -95,59 +97,5 @@ export function PhotoColours({ client, place, once }: Props) {
 				</>
 			)}
 		</div>
-	)
-}
-
-/** Where each colour was found, by its number. */
-function Marks({ colours }: { readonly colours: readonly Found[] }) {
-	return (
-		<svg aria-hidden="true" className="absolute inset-0 h-full w-full" preserveAspectRatio="none" viewBox="0 0 1 1">
-			{colours.map(({ hex, spot }) => (
-				<ellipse
-					key={hex}
-					cx={spot.x}
-					cy={spot.y}
-					rx=".022"
-					ry=".03"
-					fill={hex}
-					stroke="#fff"
-					strokeWidth="3"
-					vectorEffect="non-scaling-stroke"
-				/>
-			))}
-		</svg>
-	)
-}
-
-function ColourRow({
-	colour: { name, hex },
-	number,
-	onDrop,
-}: {
-	readonly colour: Found
-	readonly number: number
-	readonly onDrop: () => void
-}) {
-	return (
-		<li className="flex flex-wrap items-end gap-x-3 border-t border-line py-1">
-			<svg width="44" height="44" aria-hidden="true">
-				<rect width="44" height="44" fill={hex} />
-			</svg>
-			<input type="hidden" name="hex" value={hex} />
-			<label className="grow">
-				<span className="sr-only">Name of colour {number}</span>
-				<input name="name" className="box small" autoComplete="off" defaultValue={name} maxLength={40} />
-			</label>
-			<label>
-				<span className="sr-only">Where colour {number} is seen</span>
-				<select name="side" className="box small">
-					<option>outside</option>
-					<option>inside</option>
-				</select>
-			</label>
-			<button type="button" className="does" onClick={onDrop}>
-				Drop<span className="sr-only"> {name}</span>
-			</button>
-		</li>
 	)
 }

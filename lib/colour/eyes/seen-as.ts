@@ -5,12 +5,9 @@ import {
 	filterDeficiencyProt,
 	filterDeficiencyTrit,
 } from 'culori'
-import type { Hex } from '../units/hex'
-import { hexOf, rgbOf } from './rgb'
-
-/** Red, green or blue cones missing. */
-export const deficiencies = ['protan', 'deutan', 'tritan'] as const
-export type Deficiency = (typeof deficiencies)[number]
+import type { Hex } from '../../units/hex'
+import { hexOf, rgbOf } from '../rgb'
+import type { Deficiency } from './deficiency'
 
 const filters = {
 	protan: filterDeficiencyProt(1),
@@ -26,4 +23,16 @@ const filters = {
 export function seenAs(of: Hex, deficiency: Deficiency): Hex {
 	const { r, g, b } = convertRgbToLrgb(rgbOf(of))
 	return hexOf(convertLrgbToRgb(filters[deficiency]({ mode: 'rgb', r, g, b })))
+}
+
+const primaries = [
+	[1, 0, 0],
+	[0, 1, 0],
+	[0, 0, 1],
+] as const
+
+/** The same for a whole picture: three rows of three, to be multiplied with linear red, green and blue. */
+export function seenMatrix(deficiency: Deficiency): number[][] {
+	const columns = primaries.map(([r, g, b]) => filters[deficiency]({ mode: 'rgb', r, g, b }))
+	return (['r', 'g', 'b'] as const).map((channel) => columns.map((column) => column[channel]))
 }

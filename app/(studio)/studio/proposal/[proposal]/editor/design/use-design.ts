@@ -2,7 +2,7 @@
 import { useCallback, useState } from 'react'
 import type { DraftText } from '@/lib/forms/draft-form'
 import type { StandIn } from '@/lib/proposal/desk/stand-in'
-import type { Option } from './known'
+import type { Option } from '../known'
 
 export type Designing = { readonly isAsking: boolean; readonly says: string }
 
