@@ -1,4 +1,4 @@
-import { rmSync } from 'node:fs'
+import { existsSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { and, eq, inArray, isNull, notInArray, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
@@ -78,8 +78,13 @@ function mailsOf(tx: Tx, of: ClientId, people: readonly PersonId[]): Id<'mail'>[
 
 /** What was mailed to files, as in a studio without a mail server; a crash before this leaves them for another erasure. */
 function deleteCopies(mails: readonly Id<'mail'>[]): void {
-	for (const id of mails)
-		for (const kind of ['eml', 'json']) rmSync(join(dataFolder(), 'mail', `${id}.${kind}`), { force: true })
+	const folder = join(dataFolder(), 'mail')
+	if (!existsSync(folder)) return
+	const theirs = new Set<string>(mails)
+	for (const name of readdirSync(folder)) {
+		const [id = ''] = name.split('.')
+		if (theirs.has(id)) rmSync(join(folder, name), { force: true })
+	}
 }
 
 type Erased = { readonly ok: true; readonly mails: readonly Id<'mail'>[] }

@@ -1,5 +1,6 @@
 import type { AddressInfo } from 'node:net'
-import { type ParsedMail, simpleParser } from 'mailparser'
+import { buffer } from 'node:stream/consumers'
+import { type Attachment, type ParsedMail, simpleParser } from 'mailparser'
 import { SMTPServer } from 'smtp-server'
 
 export type Mail = {
@@ -10,7 +11,12 @@ export type Mail = {
 	readonly html: string
 	readonly id: string
 	readonly autoSubmitted: string
+	/** Content-IDs of the pictures that came with it. */
+	readonly pictures: readonly string[]
+	/** What else is attached. */
 	readonly attachments: number
+	/** Bytes over the wire. */
+	readonly weight: number
 }
 
 export type Mailbox = {
@@ -21,7 +27,10 @@ export type Mailbox = {
 	readonly close: () => Promise<void>
 }
 
-function plain(parsed: ParsedMail): Mail {
+const isPicture = ({ contentType, contentDisposition }: Attachment) =>
+	contentType === 'image/jpeg' && contentDisposition === 'inline'
+
+function plain(parsed: ParsedMail, weight: number): Mail {
 	const to = [parsed.to ?? []].flat().flatMap(({ value }) => value)
 	const { from, subject, text, html, messageId, headers, attachments } = parsed
 	return {
@@ -32,7 +41,9 @@ function plain(parsed: ParsedMail): Mail {
 		html: html || '',
 		id: messageId ?? '',
 		autoSubmitted: String(headers.get('auto-submitted')),
-		attachments: attachments.length,
+		pictures: attachments.filter(isPicture).map(({ cid = '' }) => cid),
+		attachments: attachments.filter((each) => !isPicture(each)).length,
+		weight,
 	}
 }
 
@@ -45,13 +56,12 @@ export async function openMailbox(): Promise<Mailbox> {
 		authOptional: true,
 		disabledCommands: ['STARTTLS', 'AUTH'],
 		onData: (stream, _session, done) => {
-			simpleParser(stream).then(
-				(parsed) => {
-					mails.push(plain(parsed))
+			buffer(stream)
+				.then(async (raw) => {
+					mails.push(plain(await simpleParser(raw, { keepCidLinks: true }), raw.length))
 					done()
-				},
-				(error: Error) => done(error),
-			)
+				})
+				.catch(done)
 		},
 	})
 	// A story that ends stops its site in the middle of a mail, which the server would throw.

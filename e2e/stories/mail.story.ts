@@ -3,33 +3,36 @@ import { mailsToSend } from '../site/record'
 import { rowOf } from '../site/season'
 import { expect, laptop, phone, test } from '../site/story'
 
-/** Each kind of mail: to whom it goes, and about what. */
+/** Each kind of mail: to whom it goes, about what, and how many pictures it shows. */
 const kinds = [
-	['a link to sign in', 'innApprover', /^Your link to sign in$/],
-	['published', 'clapboardViewer', /^Your design for winter [\d–]+$/],
-	['revised', 'stuccoApprover', /^Your design for winter [\d–]+, revised$/],
-	['a reminder', 'vetApprover', /^We still need your answer for winter/],
-	['a change asked for', 'designer', /^The Merrowin household asks for a change$/],
-	['approved, the receipt', 'bakeryApprover', /^Approved: your design for winter [\d–]+, \d{4}-\d{4}$/],
-	['approved, to the studio', 'designer', /^Marrowby Bakery approved$/],
-	['skipped', 'designer', /^Lindquay Dental Practice skips winter/],
+	['a link to sign in', 'innApprover', /^Your link to sign in$/, 0],
+	['published', 'clapboardViewer', /^Your design for winter [\d–]+$/, 3],
+	['revised', 'stuccoApprover', /^Your design for winter [\d–]+, revised$/, 1],
+	['a reminder', 'vetApprover', /^We still need your answer for winter/, 1],
+	['a change asked for', 'designer', /^The Merrowin household asks for a change$/, 0],
+	['approved, the receipt', 'bakeryApprover', /^Approved: your design for winter [\d–]+, \d{4}-\d{4}$/, 1],
+	['approved, to the studio', 'designer', /^Marrowby Bakery approved$/, 1],
+	['skipped', 'designer', /^Lindquay Dental Practice skips winter/, 0],
 ] as const
 
-const most = 30_000
+const most = { words: 30_000, whole: 250_000 }
 
 /** What is wrong with a mail, in words; nothing when it is as it should be. */
-function faultsOf({ from, text, html, autoSubmitted, attachments }: Mail, studio: string): string[] {
+function faultsOf({ from, text, html, autoSubmitted, attachments, pictures, weight }: Mail, studio: string): string[] {
 	const targets = new Set([...html.matchAll(/href="([^"]*)"/g)].map(([, href = '']) => href.replaceAll('&amp;', '&')))
 	const [only = '', ...more] = targets
+	const shown = [...html.matchAll(/<img[^>]* src="([^"]*)"/g)].map(([, src]) => src)
 	const rules: readonly (readonly [fault: string, isSo: boolean])[] = [
 		['not from the studio by name', from !== studio],
 		['not marked as sent by a machine', autoSubmitted !== 'auto-generated'],
 		['no text', text.trim() === ''],
 		['no language in the HTML', !/<html[^>]* lang="en"/.test(html)],
-		['too heavy', Buffer.byteLength(html) + Buffer.byteLength(text) > most],
-		['something attached', attachments > 0],
+		['too heavy', Buffer.byteLength(html) + Buffer.byteLength(text) > most.words || weight > most.whole],
+		['something attached that is no picture', attachments > 0],
+		['other pictures than came with it', shown.join() !== pictures.map((cid) => `cid:${cid}`).join()],
+		['a picture without words', (html.match(/<img[^>]* alt="[^"]{80,}"/g) ?? []).length !== pictures.length],
 		['a script', /<script|javascript:|\son\w+=/i.test(html)],
-		['something to fetch', /<(img|link|iframe|video)\b|url\(/i.test(html)],
+		['something to fetch', /<(link|iframe|video)\b|url\(|src="(?!cid:)/i.test(html)],
 		['not exactly one thing to open', only === '' || more.length > 0],
 		['the text lacks the link', !text.split(/\s/).includes(only)],
 		['a link that a mail reader may break', only.length > 200],
@@ -76,10 +79,11 @@ test('every mail can be read as text and as a page, and leads to one place', asy
 	await guest.getByLabel('Mail address').fill(people.innApprover.address)
 	await guest.getByRole('button', { name: 'Send me the link' }).click()
 
-	for (const [kind, to, subject] of kinds) {
+	for (const [kind, to, subject, pictures] of kinds) {
 		const mail = await mailbox.next(people[to].address, subject)
 		expect.soft(faultsOf(mail, cast.studio.name), kind).toEqual([])
 		expect.soft(new URL(linkIn(mail)).origin, kind).toBe(site.url)
+		expect.soft(mail.pictures.length, kind).toBe(pictures)
 		expect.soft(mail.text, kind).toContain(`Dear ${people[to].name},`)
 	}
 	await expect.poll(() => mailsToSend(site)).toBe(0)

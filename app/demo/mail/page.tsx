@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation'
 import { keptMails } from '@/app/server/mail/kept-mails'
 import { env } from '@/app/server/start/env'
 import { Linked } from './linked'
+import { Pictures } from './pictures'
 
 export const metadata: Metadata = { title: 'Mail that was sent' }
 
@@ -17,7 +18,7 @@ export default async function Mail() {
 				No mail leaves this machine: each one is a file in the data folder, and shown here.
 			</p>
 			{mails.length === 0 && <p className="mt-6">None yet.</p>}
-			{mails.map(({ id, to, subject, text }) => (
+			{mails.map(({ id, to, subject, text, pictures }) => (
 				<details key={id} className="mt-3 border-t border-line pt-2">
 					<summary className="cursor-pointer py-2">
 						<b>{subject}</b>
@@ -25,6 +26,7 @@ export default async function Mail() {
 							to {to.name}, {to.address}
 						</span>
 					</summary>
+					<Pictures pictures={pictures} />
 					<Linked text={text} />
 				</details>
 			))}

@@ -14,6 +14,7 @@ import {
 } from '@react-email/components'
 import { render } from '@react-email/render'
 import type { Letter } from './letter'
+import { mailWidth, type Pictured, Pictures } from './pictured'
 
 /** Mail readers know no custom properties and no web fonts: a palette and a type of their own. */
 const ink = '#14241d'
@@ -52,7 +53,9 @@ function Rows({ rows }: { rows: NonNullable<Letter['rows']> }) {
 	)
 }
 
-function Dressed({ letter }: { letter: Letter }) {
+type Dress = { readonly letter: Letter; readonly pictures: readonly Pictured[] }
+
+function Dressed({ letter, pictures }: Dress) {
 	const { greeting, paragraphs, strip, rows, prices, code, action, studio } = letter
 	const button = {
 		backgroundColor: ink,
@@ -70,37 +73,43 @@ function Dressed({ letter }: { letter: Letter }) {
 			</Head>
 			<Preview>{paragraphs[0] ?? ''}</Preview>
 			<Body style={{ backgroundColor: '#eef4f0', margin: 0, padding: '24px 0' }}>
-				<Container style={{ backgroundColor: '#fbfdfc', maxWidth: '600px', padding: '28px 28px 20px' }}>
-					<Text style={{ ...text, fontWeight: 700 }}>{studio}</Text>
-					<Text style={text}>{greeting}</Text>
-					{paragraphs.map((words) => (
-						<Text key={words} style={{ ...text, whiteSpace: 'pre-line' }}>
-							{words}
+				<Container style={{ backgroundColor: '#fbfdfc', maxWidth: `${mailWidth}px` }}>
+					<Section style={{ padding: '28px 28px 0' }}>
+						<Text style={{ ...text, fontWeight: 700 }}>{studio}</Text>
+						<Text style={text}>{greeting}</Text>
+						{paragraphs.map((words) => (
+							<Text key={words} style={{ ...text, whiteSpace: 'pre-line' }}>
+								{words}
+							</Text>
+						))}
+					</Section>
+					{pictures.length > 0 && <Pictures pictures={pictures} words={small} />}
+					<Section style={{ padding: '0 28px 20px' }}>
+						{strip && <Strip strip={strip} />}
+						{rows && <Rows rows={rows} />}
+						{prices && <Rows rows={prices} />}
+						{code && (
+							<Text style={{ ...text, fontSize: '30px', lineHeight: '38px', letterSpacing: '4px', fontWeight: 700 }}>
+								{code}
+							</Text>
+						)}
+						<Button href={action.href} style={button}>
+							{action.label}
+						</Button>
+						<Text style={{ ...small, margin: '16px 0 0' }}>
+							Or open{' '}
+							<Link href={action.href} style={{ color: soft, textDecoration: 'underline', wordBreak: 'break-all' }}>
+								{action.href}
+							</Link>
 						</Text>
-					))}
-					{strip && <Strip strip={strip} />}
-					{rows && <Rows rows={rows} />}
-					{prices && <Rows rows={prices} />}
-					{code && (
-						<Text style={{ ...text, fontSize: '30px', lineHeight: '38px', letterSpacing: '4px', fontWeight: 700 }}>
-							{code}
-						</Text>
-					)}
-					<Button href={action.href} style={button}>
-						{action.label}
-					</Button>
-					<Text style={{ ...small, margin: '16px 0 0' }}>
-						Or open{' '}
-						<Link href={action.href} style={{ color: soft, textDecoration: 'underline', wordBreak: 'break-all' }}>
-							{action.href}
-						</Link>
-					</Text>
-					<Hr style={{ borderColor: '#d5ddd8', margin: '24px 0 12px' }} />
-					<Text style={{ ...small, margin: 0 }}>{letter.small}</Text>
+						<Hr style={{ borderColor: '#d5ddd8', margin: '24px 0 12px' }} />
+						<Text style={{ ...small, margin: 0 }}>{letter.small}</Text>
+					</Section>
 				</Container>
 			</Body>
 		</Html>
 	)
 }
 
-export const letterHtml = (letter: Letter): Promise<string> => render(<Dressed letter={letter} />)
+export const letterHtml = (letter: Letter, pictures: readonly Pictured[] = []): Promise<string> =>
+	render(<Dressed letter={letter} pictures={pictures} />)

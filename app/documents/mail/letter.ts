@@ -1,3 +1,5 @@
+import type { Drawings } from './drawings'
+
 export type Rows = readonly (readonly [label: string, value: string])[]
 
 /** A mail before it is dressed: the text and the HTML are made from the same words. */
@@ -5,6 +7,8 @@ export type Letter = {
 	readonly subject: string
 	readonly greeting: string
 	readonly paragraphs: readonly string[]
+	/** What the HTML shows to scale; the text does without. */
+	readonly drawings?: Drawings | undefined
 	/** Colours by name, shown as a strip. */
 	readonly strip?: readonly { readonly name: string; readonly hex: string }[]
 	readonly rows?: Rows

@@ -9,6 +9,7 @@ import { receipt } from '@/lib/proposal/offer/receipt'
 import { seasonName } from '@/lib/season/season'
 import { cents } from '@/lib/units/cents'
 import { dayOf } from '@/lib/units/day'
+import { chosenDrawings, offeredDrawings } from './drawings'
 import type { Letter } from './letter'
 
 export type To = { readonly name: string; readonly studio: string }
@@ -58,6 +59,7 @@ export function publishedLetter({ offer, mayApprove, number }: MailedProposal): 
 	return {
 		subject: number === 1 ? `Your design for ${season}` : `Your design for ${season}, revised`,
 		paragraphs: [`${first}: ${offer.title}, in ${palettes}.${more}`],
+		drawings: offeredDrawings(offer),
 		...strip(offer),
 		rows: [...dates(offer), [offer.options.length === 1 ? 'Total' : 'Totals', prices(offer)]],
 		label: 'See the design',
@@ -71,6 +73,7 @@ export function reminderLetter({ offer }: MailedProposal): Filled {
 		paragraphs: [
 			`Your design for ${season}, ${offer.title}, is waiting for your answer, so that we can order in time.`,
 		],
+		drawings: offeredDrawings(offer),
 		...strip(offer),
 		rows: [...dates(offer), [offer.options.length === 1 ? 'Total' : 'Totals', prices(offer)]],
 		label: 'See the design and answer',
@@ -78,7 +81,7 @@ export function reminderLetter({ offer }: MailedProposal): Filled {
 }
 
 /** A receipt, the same for the client and in the studio's notice. */
-function approvalRows({ offer, answer, timeZone }: MailedProposal): Pick<Letter, 'rows' | 'prices'> {
+function approvalRows({ offer, answer, timeZone }: MailedProposal): Pick<Letter, 'drawings' | 'rows' | 'prices'> {
 	const of =
 		answer &&
 		receipt(offer, {
@@ -90,6 +93,7 @@ function approvalRows({ offer, answer, timeZone }: MailedProposal): Pick<Letter,
 	if (of === undefined) return {}
 	const { rows, taxes, total, due, notes } = of.price
 	return {
+		drawings: answer && chosenDrawings(offer, answer),
 		rows: of.rows.map(({ label, value }) => [label, value]),
 		prices: [
 			...[...rows, ...taxes].map(({ label, amount }) => [label, amount] as const),

@@ -8,6 +8,7 @@ const schema = z.object({
 	to: z.object({ name: z.string(), address: z.string() }),
 	subject: z.string(),
 	text: z.string(),
+	pictures: z.array(z.object({ file: z.string(), alt: z.string(), caption: z.string().nullable() })).default([]),
 })
 const most = 60
 
@@ -21,4 +22,12 @@ export function keptMails() {
 		.toReversed()
 		.slice(0, most)
 		.map((name) => ({ id: name, ...schema.parse(JSON.parse(readFileSync(join(folder, name), 'utf8'))) }))
+}
+
+const named = /^[\w-]+\.\d\.jpg$/
+
+/** A picture of such a mail; undefined where there is none of that name. */
+export function keptPicture(name: string): Buffer | undefined {
+	const file = join(mailFolder(), name)
+	return named.test(name) && existsSync(file) ? readFileSync(file) : undefined
 }

@@ -1,6 +1,6 @@
 import 'server-only'
 import { z } from 'zod'
-import { letterText } from '@/app/documents/mail/letter'
+import { type Letter, letterText } from '@/app/documents/mail/letter'
 import { letterHtml } from '@/app/documents/mail/letter-html'
 import { type Leased, leaseMail, type Outcome, settleMail } from '@/db/outbox/lease'
 import { addressee } from '@/db/outbox/mail-facts'
@@ -10,6 +10,7 @@ import { isFinal } from '@/lib/mail/is-final'
 import { stamp } from '../start/clock'
 import { log } from '../start/log'
 import { compose } from './compose'
+import { type Attached, drawnPictures } from './pictures'
 import { deliver } from './transport'
 
 const atOnce = 10
@@ -20,19 +21,32 @@ const failed = z
 	.object({ name: word, code: word, responseCode: z.int().nullable().catch(null), command: word })
 	.catch({ name: null, code: null, responseCode: null, command: null })
 
+/** A mail says all it has to without its pictures: where one cannot be drawn it goes without any. */
+async function picturesFor({ drawings }: Letter, { id: mail, message }: Leased): Promise<Attached[]> {
+	if (drawings === undefined) return []
+	try {
+		return await drawnPictures(drawings)
+	} catch (error) {
+		log().error({ act: 'mail without pictures', mail, message, ...failed.parse(error) })
+		return []
+	}
+}
+
 async function sendOne(system: Viewer, leased: Leased): Promise<Outcome> {
 	try {
 		const to = leased.person === null ? undefined : await addressee(system, leased.person)
 		const letter = await compose(system, leased, to)
 		if (letter === undefined || to === undefined) return 'dropped'
 		const { subject, studio } = letter
+		const pictures = await picturesFor(letter, leased)
 		await deliver({
 			id: leased.id,
 			to,
 			from: studio,
 			subject,
 			text: letterText(letter),
-			html: await letterHtml(letter),
+			html: await letterHtml(letter, pictures),
+			pictures,
 		})
 		return 'sent'
 	} catch (error) {

@@ -3,6 +3,7 @@ import { mkdirSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import nodemailer from 'nodemailer'
 import { env } from '../start/env'
+import type { Attached } from './pictures'
 
 export type Sending = {
 	readonly id: string
@@ -11,11 +12,12 @@ export type Sending = {
 	readonly subject: string
 	readonly text: string
 	readonly html: string
+	readonly pictures: readonly Attached[]
 }
 
 const safe = { disableFileAccess: true, disableUrlAccess: true } as const
 
-function message({ id, to, from, subject, text, html }: Sending) {
+function message({ id, to, from, subject, text, html, pictures }: Sending) {
 	return {
 		messageId: `<${id}@${new URL(env().siteUrl).hostname}>`,
 		from: { name: from, address: env().mailFrom },
@@ -23,6 +25,10 @@ function message({ id, to, from, subject, text, html }: Sending) {
 		subject,
 		text,
 		html,
+		attachments: pictures.map(({ cid, jpeg }, index) => ({
+			...{ cid, content: jpeg, contentType: 'image/jpeg', contentDisposition: 'inline' as const },
+			filename: `design-${index + 1}.jpg`,
+		})),
 		headers: { 'Auto-Submitted': 'auto-generated', 'X-Auto-Response-Suppress': 'All' },
 	}
 }
@@ -43,7 +49,13 @@ async function toFile(sending: Sending): Promise<void> {
 		.sendMail(message(sending))
 	if (!Buffer.isBuffer(made.message)) throw new Error('toFile: the mail was not made into a buffer')
 	keep(`${sending.id}.eml`, made.message)
-	keep(`${sending.id}.json`, JSON.stringify({ to: sending.to, subject: sending.subject, text: sending.text }))
+	const shown = sending.pictures.map(({ jpeg, alt, caption }, index) => {
+		const file = `${sending.id}.${index + 1}.jpg`
+		keep(file, jpeg)
+		return { file, alt, caption }
+	})
+	const { to, subject, text } = sending
+	keep(`${sending.id}.json`, JSON.stringify({ to, subject, text, pictures: shown }))
 }
 
 /** Hands a mail to the mail server; without one to a file in the data folder. @throws when it was not taken */

@@ -43,6 +43,10 @@ describe('a photo of the front', () => {
 			make: () =>
 				Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><rect width="9" height="9"/></svg>'),
 		},
+		{
+			what: 'a drawing that begins like a photo',
+			make: () => Buffer.from('RIFF    WEBP<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"></svg>'),
+		},
 		{ what: 'HEIC', make: () => heic },
 		{ what: 'a moving picture', make: () => plain(9, 9).gif().toBuffer() },
 		{ what: 'TIFF', make: () => plain(9, 9).tiff().toBuffer() },

@@ -144,6 +144,9 @@ const publicRows: readonly Row[] = [
 	get('/icon.svg', null, 'nothing', all('file'), { posted: 'file' }),
 	// Mail that went to a mail server leaves no copies to be read, in a demo either.
 	get('/demo/mail', 'read mail copies', 'nothing', all('hidden')),
+	get('/demo/mail/[picture]', 'read mail copies', 'nothing', all('hidden'), {
+		path: '/demo/mail/01990000-0000-7000-8000-000000000000.1.jpg',
+	}),
 	get('/_not-found', null, 'nothing', all('hidden')),
 	// The framework's page of last resort, asked for by its own address: the page that a failure shows, with nothing in it.
 	get('/_global-error', null, 'nothing', all('failed'), { posted: 'page' }),

@@ -1,5 +1,6 @@
 import type { AddressInfo } from 'node:net'
-import { simpleParser } from 'mailparser'
+import { buffer } from 'node:stream/consumers'
+import { type ParsedMail, simpleParser } from 'mailparser'
 import { SMTPServer } from 'smtp-server'
 
 /** What the server says to a recipient: a reply of its own (RFC 5321, section 4.2), or nothing when it takes the mail. */
@@ -11,6 +12,8 @@ export type MailServer = {
 	readonly taken: string[]
 	/** Subjects of those mails. */
 	readonly subjects: string[]
+	/** Those mails, as a reader takes them apart, and as they came over the wire. */
+	readonly mails: (ParsedMail & { readonly raw: Buffer })[]
 	readonly tries: () => number
 	readonly answer: (how: (address: string) => Reply) => void
 	readonly close: () => Promise<void>
@@ -20,6 +23,7 @@ export type MailServer = {
 export async function openMailServer(): Promise<MailServer> {
 	const taken: string[] = []
 	const subjects: string[] = []
+	const mails: MailServer['mails'] = []
 	let tries = 0
 	let how: (address: string) => Reply = () => null
 	const server = new SMTPServer({
@@ -31,10 +35,12 @@ export async function openMailServer(): Promise<MailServer> {
 			done(reply === null ? null : Object.assign(new Error(reply.says), { responseCode: reply.responseCode }))
 		},
 		onData: (stream, { envelope }, done) => {
-			simpleParser(stream)
-				.then(({ subject }) => {
+			buffer(stream)
+				.then(async (raw) => {
+					const mail = await simpleParser(raw, { keepCidLinks: true })
+					mails.push({ ...mail, raw })
 					taken.push(...envelope.rcptTo.map(({ address }) => address))
-					subjects.push(subject ?? '')
+					subjects.push(mail.subject ?? '')
 					done()
 				})
 				.catch(done)
@@ -48,6 +54,7 @@ export async function openMailServer(): Promise<MailServer> {
 		url: `smtp://127.0.0.1:${at.port}`,
 		taken,
 		subjects,
+		mails,
 		tries: () => tries,
 		answer: (next) => {
 			how = next

@@ -9,6 +9,7 @@ import type { Moment } from '@/lib/units/day'
 import { stepsOf } from '../../db/proposals/steps'
 import { found, later, stranger, studio } from '../../db/stage/studio'
 import { anew } from '../anew'
+import { leaveNothing } from './leave-nothing'
 import { type MailServer, openMailServer } from './mail-server'
 
 // The mark of a bundler that has no server side: there is no bundler here.
@@ -38,10 +39,10 @@ const at = (ms = 0) => later(of.cast().now, ms)
 const countOf = (sql: string) => stranger(of.folder(), (sqlite) => Number(sqlite.prepare(sql).pluck().get()))
 const waiting = () => countOf('SELECT count(*) FROM outbox WHERE sent_at IS NULL AND dropped_at IS NULL')
 
-/** What the cast has left is sent. */
-beforeEach(async () => {
+/** What the cast has left to be sent is no matter of these tests. */
+beforeEach(() => {
 	server.answer(() => null)
-	await round(at())
+	leaveNothing(of.folder())
 	server.taken.length = 0
 	server.subjects.length = 0
 })

@@ -86,13 +86,14 @@ describe('nothing more is written about an erased client', () => {
 
 describe('copies of mails', () => {
 	const folder = () => join(of.folder(), 'mail')
+	const kinds = ['eml', 'json', '1.jpg']
 
 	test('to an erased client and about one are deleted, and those of others stay', async () => {
 		const ids = stranger(of.folder(), (sqlite) =>
 			sqlite.prepare<[], string>('SELECT id FROM outbox WHERE person_id IS NOT NULL').pluck().all(),
 		)
 		mkdirSync(folder())
-		for (const id of ids) for (const kind of ['eml', 'json']) writeFileSync(join(folder(), `${id}.${kind}`), 'words')
+		for (const id of ids) for (const kind of kinds) writeFileSync(join(folder(), `${id}.${kind}`), 'words')
 		await erase('inn')
 		const theirs = stranger(of.folder(), (sqlite) =>
 			sqlite
@@ -104,7 +105,7 @@ describe('copies of mails', () => {
 				.all({ client: of.cast().clients.inn.id }),
 		)
 		expect(theirs.length).toBeGreaterThan(2)
-		const left = ids.filter((id) => !theirs.includes(id)).flatMap((id) => [`${id}.eml`, `${id}.json`])
+		const left = ids.filter((id) => !theirs.includes(id)).flatMap((id) => kinds.map((kind) => `${id}.${kind}`))
 		expect(readdirSync(folder()).toSorted()).toEqual(left.toSorted())
 	})
 

@@ -1,4 +1,4 @@
-import { lookAtPhoto } from '@/app/server/photo'
+import { lookAtPhoto } from '@/app/server/picture/photo'
 import { json, refuse } from '@/app/server/respond'
 import { viewer } from '@/app/server/sign-in/session'
 import { clientPage } from '@/db/clients/read-clients'

@@ -3,7 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import { type Cut, cuts } from '@/lib/forms/picture-address'
 import { picture } from '@/lib/picture/picture'
 import type { Scene } from '@/lib/picture/scene'
-import { refuse } from './respond'
+import { refuse } from '../respond'
 
 /** A picture as a response of its own, in which nothing can run. */
 export function drawn(scene: Scene, cut: Cut, keep: string): Response {

@@ -1,0 +1,49 @@
+import type { Frame } from '@/lib/picture/place/frame'
+import type { Scene } from '@/lib/picture/scene'
+import { describeScene } from '@/lib/picture/words/describe-scene'
+import type { Offer } from '@/lib/proposal/offer/offer'
+import { type Shown, sceneOf } from '@/lib/proposal/offer/scene-of'
+
+/** One picture of a mail, not drawn yet. */
+export type Drawing = {
+	readonly scene: Scene
+	/** In words, for whoever does not see it. */
+	readonly alt: string
+	/** What stands under it; null where it is the only one. */
+	readonly caption: string | null
+}
+
+/** The pictures of a mail: rows of so many side by side. */
+export type Drawings = { readonly across: number; readonly frame: Frame; readonly each: readonly Drawing[] }
+
+type Chosen = Pick<Shown, 'option' | 'extras' | 'leftOut'>
+
+const whole = { ratio: 1.8, zoom: 'place' } as const
+const near = { ratio: 0.8, zoom: 'pot' } as const
+const mostPlaces = 3
+
+function drawing(offer: Offer, shown: Chosen & Pick<Shown, 'place'>, name: string, isOne: boolean): Drawing[] {
+	const scene = sceneOf(offer, { ...shown, hour: 'day', measure: 'none' })
+	return scene === undefined ? [] : [{ scene, alt: `${name}. ${describeScene(scene)}`, caption: isOne ? null : name }]
+}
+
+/** What was chosen, before each wall where it stands; undefined of a revision from before there were pictures. */
+export function chosenDrawings(offer: Offer, chosen: Chosen): Drawings | undefined {
+	const option = offer.options.find(({ key }) => key === chosen.option)
+	const isOne = offer.places.length === 1
+	const nameOf = (place: string) => (isOne ? (option?.name ?? '') : place)
+	const each = offer.places
+		.slice(0, mostPlaces)
+		.flatMap(({ id, name }) => drawing(offer, { ...chosen, place: id }, nameOf(name), isOne))
+	return option === undefined || each.length === 0 ? undefined : { across: 1, frame: whole, each }
+}
+
+/** What may be chosen: one palette before each wall, several side by side before the first. */
+export function offeredDrawings(offer: Offer): Drawings | undefined {
+	const { options } = offer
+	const [only, ...more] = options
+	const bare = { extras: [], leftOut: [] }
+	if (only !== undefined && more.length === 0) return chosenDrawings(offer, { ...bare, option: only.key })
+	const each = options.flatMap(({ key, name }) => drawing(offer, { ...bare, place: '', option: key }, name, false))
+	return each.length === 0 ? undefined : { across: options.length === 3 ? 3 : 2, frame: near, each }
+}
