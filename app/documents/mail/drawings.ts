@@ -16,15 +16,18 @@ export type Drawing = {
 /** The pictures of a mail: rows of so many side by side. */
 export type Drawings = { readonly across: number; readonly frame: Frame; readonly each: readonly Drawing[] }
 
+type Named = { readonly name: string; readonly isOne: boolean; readonly frame: Frame }
 type Chosen = Pick<Shown, 'option' | 'extras' | 'leftOut'>
 
 const whole = { ratio: 1.8, zoom: 'place' } as const
 const near = { ratio: 0.8, zoom: 'pot' } as const
 const mostPlaces = 3
 
-function drawing(offer: Offer, shown: Chosen & Pick<Shown, 'place'>, name: string, isOne: boolean): Drawing[] {
+function drawing(offer: Offer, shown: Chosen & Pick<Shown, 'place'>, { name, isOne, frame }: Named): Drawing[] {
 	const scene = sceneOf(offer, { ...shown, hour: 'day', measure: 'none' })
-	return scene === undefined ? [] : [{ scene, alt: `${name}. ${describeScene(scene)}`, caption: isOne ? null : name }]
+	if (scene === undefined) return []
+	const seen = frame.zoom === 'pot' ? { ...scene, pots: scene.pots.slice(0, 1) } : scene
+	return [{ scene, alt: `${name}. ${describeScene(seen)}`, caption: isOne ? null : name }]
 }
 
 /** What was chosen, before each wall where it stands; undefined of a revision from before there were pictures. */
@@ -34,7 +37,7 @@ export function chosenDrawings(offer: Offer, chosen: Chosen): Drawings | undefin
 	const nameOf = (place: string) => (isOne ? (option?.name ?? '') : place)
 	const each = offer.places
 		.slice(0, mostPlaces)
-		.flatMap(({ id, name }) => drawing(offer, { ...chosen, place: id }, nameOf(name), isOne))
+		.flatMap(({ id, name }) => drawing(offer, { ...chosen, place: id }, { name: nameOf(name), isOne, frame: whole }))
 	return option === undefined || each.length === 0 ? undefined : { across: 1, frame: whole, each }
 }
 
@@ -44,6 +47,8 @@ export function offeredDrawings(offer: Offer): Drawings | undefined {
 	const [only, ...more] = options
 	const bare = { extras: [], leftOut: [] }
 	if (only !== undefined && more.length === 0) return chosenDrawings(offer, { ...bare, option: only.key })
-	const each = options.flatMap(({ key, name }) => drawing(offer, { ...bare, place: '', option: key }, name, false))
+	const each = options.flatMap(({ key, name }) =>
+		drawing(offer, { ...bare, place: '', option: key }, { name, isOne: false, frame: near }),
+	)
 	return each.length === 0 ? undefined : { across: options.length === 3 ? 3 : 2, frame: near, each }
 }

@@ -27,8 +27,8 @@ export function Pictures({ pictures, words }: Props) {
 		<Section style={{ margin: '4px 0 20px' }}>
 			{rows.map((row) => (
 				<Row key={row[0]?.cid}>
-					{row.map(({ cid, alt, caption, ratio }, index) => (
-						<Column key={cid} width={width} style={{ padding: index > 0 ? '0 0 0 2px' : 0, verticalAlign: 'top' }}>
+					{row.map(({ cid, alt, caption, ratio }) => (
+						<Column key={cid} width={width} style={{ padding: across > 1 ? '0 1px' : 0, verticalAlign: 'top' }}>
 							<Img
 								src={`cid:${cid}`}
 								alt={alt}

@@ -31,7 +31,7 @@ export function Hero({ view, pictures, look, lengths, hrefOf }: Props) {
 							shown={shownOf(key)}
 							name={name}
 							cut={{ phone: 'tall', wide: 'panel' }}
-							className="max-h-[78vh] object-cover object-bottom"
+							className="max-h-[78vh] print:max-h-none object-cover object-bottom"
 							isFirst
 						/>
 						<a
@@ -52,7 +52,7 @@ export function Hero({ view, pictures, look, lengths, hrefOf }: Props) {
 				shown={shownOf(onWall.key)}
 				name={onWall.name}
 				cut={{ phone: 'phone', wide: 'wide' }}
-				className="max-h-[82vh] object-cover object-bottom"
+				className="max-h-[82vh] print:max-h-none object-cover object-bottom"
 				isFirst
 			/>
 			<Looks look={look} lengths={lengths} hrefOf={hrefOf} hasEvening={hasLights(scene)} />

@@ -109,7 +109,7 @@ export function OfferPage({
 				<Price price={view.price} />
 				<Cautions cautions={view.cautions} />
 				{isOpen && may !== 'look' && (
-					<p className="mt-14">
+					<p className="no-print mt-14">
 						Not this season?{' '}
 						{may === 'answer' ? (
 							<a href={`${path}/skip?${choiceQuery({ revision: revision ?? '' })}`}>Skip this season</a>
@@ -119,7 +119,7 @@ export function OfferPage({
 					</p>
 				)}
 			</div>
-			{isOpen && <div className="h-10" />}
+			{isOpen && <div className="no-print h-10" />}
 			{isOpen && <AnswerBar view={view} path={path} revision={revision} may={may} />}
 		</article>
 	)

@@ -32,7 +32,7 @@ export function Palettes({ view, isOpen, isChosen, pictures, look, hrefOf }: Pro
 				{title(options, only.name, isChosen)}
 			</h2>
 			{several && isOpen && (
-				<p className="mt-1 text-soft">
+				<p className="no-print mt-1 text-soft">
 					Put one on the wall to see what it holds and costs. Nothing is chosen until you approve.
 				</p>
 			)}
@@ -51,7 +51,7 @@ export function Palettes({ view, isOpen, isChosen, pictures, look, hrefOf }: Pro
 					</p>
 				</figure>
 			)}
-			<ul className={`mt-5 grid gap-5 ${several ? 'lg:grid-cols-3' : 'max-w-2xl'}`}>
+			<ul className={`mt-5 grid gap-5 ${several ? 'lg:grid-cols-3 print:grid-cols-3' : 'max-w-2xl'}`}>
 				{options.map((option) => (
 					<li
 						key={option.key}
@@ -65,7 +65,7 @@ export function Palettes({ view, isOpen, isChosen, pictures, look, hrefOf }: Pro
 						)}
 						<Strip palette={option.palette} tall={!several} />
 						{several && (
-							<p className="mt-3">
+							<p className="no-print mt-3">
 								<Link
 									href={hrefOf(option.key)}
 									replace

@@ -25,7 +25,7 @@ export function Pots({ view, pictures, look }: Props) {
 				</figure>
 			))}
 			{view.potGroups.map(({ names, words, layers }) => (
-				<div key={names.join()} className="mt-5">
+				<div key={names.join()} className="whole mt-5">
 					<h3 className="text-lg">{names.join(' · ')}</h3>
 					<p className="text-soft">{words.join('; ')}</p>
 					<dl className="mt-2 lined">

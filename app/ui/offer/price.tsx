@@ -4,7 +4,7 @@ import type { PriceView } from '@/lib/proposal/offer/price-view'
 export function Price({ price }: { readonly price: PriceView | undefined }) {
 	if (price === undefined) return null
 	return (
-		<section className="mt-14 max-w-xl" aria-labelledby="price">
+		<section className="whole mt-14 max-w-xl" aria-labelledby="price">
 			<h2 id="price" className="text-3xl">
 				The price
 			</h2>

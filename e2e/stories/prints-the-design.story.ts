@@ -1,0 +1,63 @@
+import type { Page } from '@playwright/test'
+import { expect, laptop, test } from '../site/story'
+
+/** What lies in a PDF: its papers in points (ISO 32000-1, 14.11.2). */
+function papersOf(pdf: Buffer): string[] {
+	const boxes = pdf.toString('latin1').matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)
+	return [...boxes].map(([, width, height]) => `${Math.round(Number(width))} × ${Math.round(Number(height))}`)
+}
+const printed = async (page: Page, format: 'Letter' | 'A4') =>
+	papersOf(await page.pdf({ format, preferCSSPageSize: true }))
+const breaks = (element: Element) => getComputedStyle(element).breakInside
+
+test('a client prints the design: the picture, the palette and the price, and nothing to press', async ({
+	as,
+	cast,
+}) => {
+	const page = await as('stuccoApprover', laptop)
+	await page.goto(`/proposal/${cast.proposals.stucco}`)
+	const picture = page.getByRole('img', { name: /^Frost and violet\. Winter, by day/ })
+	await expect(picture).toBeVisible()
+	await page.emulateMedia({ media: 'print' })
+	await expect(page.getByRole('img')).toHaveCount(1)
+	await expect(page.getByRole('region', { name: 'Your answer' })).toBeHidden()
+	await expect(page.getByRole('link', { name: 'Skip this season' })).toBeHidden()
+	await expect(page.getByRole('link', { name: 'To the content' })).toBeHidden()
+	await expect(page.getByRole('button')).toHaveCount(0)
+	const price = page.getByRole('region', { name: 'The price' })
+	await expect(price).toBeVisible()
+	expect(await price.evaluate(breaks)).toBe('avoid')
+	expect(await picture.evaluate(breaks)).toBe('avoid')
+	expect(await printed(page, 'Letter')).toEqual(['612 × 792', '612 × 792'])
+	expect(await printed(page, 'A4')).toEqual(['595 × 842', '595 × 842'])
+})
+
+test('with several palettes each picture is printed once, also when one is on the wall', async ({ as, cast }) => {
+	const page = await as('fieldstoneApprover', laptop)
+	await page.emulateMedia({ media: 'print' })
+	await page.goto(`/proposal/${cast.proposals.fieldstone}`)
+	await expect(page.getByRole('img').filter({ visible: true })).toHaveCount(3)
+	await page.goto(`/proposal/${cast.proposals.fieldstone}?option=b`)
+	await expect(page.getByRole('img').filter({ visible: true })).toHaveCount(1)
+	await expect(page.getByRole('link', { name: /^Put it on the wall|On your wall now/ })).toHaveCount(0)
+})
+
+test('what is folded on the screen is unfolded on paper', async ({ as, cast }) => {
+	const page = await as('helper', laptop)
+	await page.goto('/studio/install')
+	const union = page.getByRole('region', { name: cast.clients.creditUnion.name })
+	await expect(union.getByText('Water from the yard')).toBeHidden()
+	await page.emulateMedia({ media: 'print' })
+	await expect(union.getByText('Water from the yard')).toBeVisible()
+	await expect(page.getByRole('navigation')).toHaveCount(0)
+})
+
+test('the season’s ledger is printed across the paper as a table', async ({ as, cast }) => {
+	const page = await as('designer', laptop)
+	await page.goto(`/studio/season/${cast.seasons.winter}`)
+	await page.emulateMedia({ media: 'print' })
+	await expect(page.getByRole('columnheader', { name: 'Where it stands' })).toBeVisible()
+	await expect(page.getByRole('button')).toHaveCount(0)
+	expect(new Set(await printed(page, 'Letter'))).toEqual(new Set(['792 × 612']))
+	expect(new Set(await printed(page, 'A4'))).toEqual(new Set(['842 × 595']))
+})
