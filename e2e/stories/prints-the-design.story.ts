@@ -1,11 +1,12 @@
 import type { Page } from '@playwright/test'
 import { expect, laptop, test } from '../site/story'
 
-/** What lies in a PDF: its papers in points (ISO 32000-1, 14.11.2). */
+/** The papers of a PDF in inches: it has them in points, 72 to the inch (ISO 32000-1, 8.3.2.3). */
 function papersOf(pdf: Buffer): string[] {
 	const boxes = pdf.toString('latin1').matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)
-	return [...boxes].map(([, width, height]) => `${Math.round(Number(width))} × ${Math.round(Number(height))}`)
+	return [...boxes].map(([, width, height]) => `${inches(width)} × ${inches(height)}`)
 }
+const inches = (points = '') => (Number(points) / 72).toFixed(1)
 const printed = async (page: Page, format: 'Letter' | 'A4') =>
 	papersOf(await page.pdf({ format, preferCSSPageSize: true }))
 const breaks = (element: Element) => getComputedStyle(element).breakInside
@@ -28,8 +29,8 @@ test('a client prints the design: the picture, the palette and the price, and no
 	await expect(price).toBeVisible()
 	expect(await price.evaluate(breaks)).toBe('avoid')
 	expect(await picture.evaluate(breaks)).toBe('avoid')
-	expect(await printed(page, 'Letter')).toEqual(['612 × 792', '612 × 792'])
-	expect(await printed(page, 'A4')).toEqual(['595 × 842', '595 × 842'])
+	expect(await printed(page, 'Letter')).toEqual(['8.5 × 11.0', '8.5 × 11.0'])
+	expect(await printed(page, 'A4')).toEqual(['8.3 × 11.7', '8.3 × 11.7'])
 })
 
 test('with several palettes each picture is printed once, also when one is on the wall', async ({ as, cast }) => {
@@ -58,6 +59,6 @@ test('the season’s ledger is printed across the paper as a table', async ({ as
 	await page.emulateMedia({ media: 'print' })
 	await expect(page.getByRole('columnheader', { name: 'Where it stands' })).toBeVisible()
 	await expect(page.getByRole('button')).toHaveCount(0)
-	expect(new Set(await printed(page, 'Letter'))).toEqual(new Set(['792 × 612']))
-	expect(new Set(await printed(page, 'A4'))).toEqual(new Set(['842 × 595']))
+	expect(new Set(await printed(page, 'Letter'))).toEqual(new Set(['11.0 × 8.5']))
+	expect(new Set(await printed(page, 'A4'))).toEqual(new Set(['11.7 × 8.3']))
 })
