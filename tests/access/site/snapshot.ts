@@ -39,7 +39,7 @@ export async function mailIsOut(folder: string): Promise<void> {
 			db.prepare('SELECT count(*) FROM outbox WHERE sent_at IS NULL AND dropped_at IS NULL').pluck().get(),
 		)
 	for (let tries = 0; open() !== 0; tries += 1) {
-		if (tries > 300) throw new Error('Mail waits and is not sent.')
+		if (tries > 1000) throw new Error('Mail waits and is not sent.')
 		await new Promise((resolve) => setTimeout(resolve, 50))
 	}
 }
