@@ -32,7 +32,7 @@ const shape = new RegExp(
 
 type Groups = Readonly<Record<string, string | undefined>>
 
-function valueOf({ decimal, whole, over, under, before, sign }: Groups): number | null {
+function numberOf({ decimal, whole, over, under, before, sign }: Groups): number | null {
 	if (decimal !== undefined) return Number(decimal)
 	if (sign !== undefined) return Number(before) + (signs[sign] ?? 0)
 	const [n, of] = [Number(over), Number(under)]
@@ -46,7 +46,7 @@ function valueOf({ decimal, whole, over, under, before, sign }: Groups): number 
  */
 export function readLength(typed: string, unit: LengthUnit): number | null {
 	const groups = shape.exec(typed.trim())?.groups
-	const value = groups && valueOf(groups)
+	const value = groups && numberOf(groups)
 	const own = groups?.unit === '' ? unit : units.get(groups?.unit?.toLowerCase())
 	if (value === undefined || value === null || own === undefined) return null
 	const cm = own === 'mm' ? toCm(value / 10, 'cm') : toCm(value, own)

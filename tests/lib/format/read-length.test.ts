@@ -90,18 +90,15 @@ describe('a length as people write it', () => {
 })
 
 describe('there and back', () => {
-	const eighths = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
+	const signs = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 
 	test('every sixteenth from 1/16 to 400 inches, however it is written', () => {
 		for (let n = 1; n <= 400 * 16; n++) {
 			const cm = (n * 254 * 625) / 1_000_000
-			const [whole, rest] = [Math.floor(n / 16), n % 16]
-			const written = [
-				String(n / 16),
-				...(rest === 0 ? [] : [`${whole === 0 ? '' : `${whole} `}${rest}/16`]),
-				...(rest % 2 === 0 && (whole > 0 || rest > 0) ? [`${whole === 0 ? '' : whole}${eighths[rest / 2]}"`] : []),
-			]
-			for (const text of written) expect([text, readLength(text, 'in')]).toEqual([text, cm])
+			const [whole, rest] = [n < 16 ? '' : String(Math.floor(n / 16)), n % 16]
+			const tape = rest === 0 ? whole : `${whole} ${rest}/16`
+			const eighth = rest % 2 === 0 ? `${whole}${signs[rest / 2]}"` : `${tape} in`
+			for (const text of [String(n / 16), tape, eighth]) expect([text, readLength(text, 'in')]).toEqual([text, cm])
 			expect(typedLength(cm, 'in')).toBe(String(n / 16))
 		}
 	})
