@@ -1,6 +1,6 @@
 import type { LengthUnit } from '../../format/length'
 import { howToMeasure, readLength } from '../../format/read-length'
-import { shapes, type Vessel, type WallMaterial, walls } from '../card'
+import { isRound, type Shape, shapes, type Vessel, type WallMaterial, walls } from '../card'
 import { eachMeasure, type Fault, type MeasureName, measureFaults, measureNames } from './measures'
 import { usualCm } from './usual'
 import { faultsOfMeasured, type Measured, whole } from './whole'
@@ -45,7 +45,7 @@ function drawn(usable: Read, kind: Kind): Vessel {
 		...kind,
 		topCm: topCm ?? usual.topCm * scale,
 		topDepthCm: topDepthCm ?? (topCm === null ? usual.topDepthCm * scale : null),
-		bottomCm: bottomCm ?? (topCm ?? usual.topCm * scale) * (usual.bottomCm / usual.topCm),
+		bottomCm: bottomCm ?? usual.bottomCm * ((topCm ?? usual.topCm * scale) / usual.topCm),
 		bottomDepthCm,
 		heightCm: heightCm ?? usual.heightCm * scale,
 		wallCm,
@@ -60,7 +60,8 @@ const follows: Readonly<Partial<Record<MeasureName, MeasureName>>> = {
 	bottomDepthCm: 'bottomCm',
 }
 
-function isMadeUp(name: MeasureName, usable: Read): boolean {
+function isMadeUp(name: MeasureName, usable: Read, shape: Shape): boolean {
+	if (isRound(shape) && name in follows) return false
 	const by = needed.find((each) => each === (follows[name] ?? name))
 	return by !== undefined && usable[by] === null && usable[name] === null
 }
@@ -74,6 +75,6 @@ export function sketchOf(typed: TypedCard, unit: LengthUnit): Sketch {
 	const wrong = new Set(measureFaults(read).map(({ field }) => field))
 	const usable = eachMeasure((name) => (wrong.has(name) ? null : read[name]))
 	const faults = [...unread.map((field) => ({ field, says: howToMeasure(unit) })), ...faultsIn(read, { shape, wall })]
-	const madeUp = new Set(measureNames.filter((name) => isMadeUp(name, usable)))
+	const madeUp = new Set(measureNames.filter((name) => isMadeUp(name, usable, shape)))
 	return { vessel: drawn(usable, { shape, wall }), wall, madeUp, faults, isSound: madeUp.size + faults.length === 0 }
 }

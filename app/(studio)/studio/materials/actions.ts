@@ -6,8 +6,8 @@ import { saveMaterial as keepMaterial, listMaterials } from '@/db/catalogue/mate
 import { keepStock as keepCount } from '@/db/catalogue/stock'
 import { readSettings } from '@/db/studio/studio'
 import { materialForm } from '@/lib/forms/catalogue/material-form'
-import { keptTraits } from '@/lib/forms/catalogue/trait-text'
 import { stockForm } from '@/lib/forms/catalogue/stock-form'
+import { keptTraits } from '@/lib/forms/catalogue/trait-text'
 
 const card = ({ material = '' }: Record<string, unknown>) =>
 	`/studio/materials/card?${new URLSearchParams(material === '' ? {} : { material: String(material) })}`

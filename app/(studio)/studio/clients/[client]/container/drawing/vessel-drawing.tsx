@@ -1,8 +1,9 @@
 import { isRound } from '@/lib/container/card'
+import { inner } from '@/lib/container/inner'
 import type { MeasureName } from '@/lib/container/measured/measures'
 import type { Sketch } from '@/lib/container/measured/sketch'
 import { sketchWords, taken } from '@/lib/container/measured/told'
-import type { LengthUnit } from '@/lib/format/length'
+import { type LengthUnit, length } from '@/lib/format/length'
 import { Across, Upright } from './dimension'
 import { FromAbove } from './from-above'
 import { Front } from './front'
@@ -19,7 +20,7 @@ function laidOut({ vessel }: Sketch) {
 	const scale = Math.min(most.across / across, most.high / heightCm, most.deep / deep)
 	const ground = rimAt + heightCm * scale
 	const above = ground + 58
-	return { scale, ground, above, plan: above + (deep * scale) / 2, height: above + deep * scale + 12, across, deep }
+	return { scale, ground, across, plan: above + (deep * scale) / 2, height: above + deep * scale + 12 }
 }
 
 /** The vessel from the front and from above, to one scale, with what was measured at each. */
@@ -33,7 +34,8 @@ export function VesselDrawing({ sketch, unit, colour }: Props) {
 	const half = (cm: number) => (cm * scale) / 2
 	const [rim, foot] = [half(vessel.topCm), half(vessel.bottomCm)]
 	const beside = middle + half(across) + 16
-	const deep = half(vessel.topDepthCm ?? vessel.topCm)
+	const isBox = vessel.topDepthCm !== null
+	const deep = half(vessel.topDepthCm ?? inner(vessel).topCm)
 	const seen = { vessel, colour, isSound }
 	return (
 		<svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={sketchWords(sketch, unit)} className="w-full">
@@ -49,10 +51,10 @@ export function VesselDrawing({ sketch, unit, colour }: Props) {
 			/>
 			<Upright name="Height" value={value('heightCm')} from={rimAt} to={ground} at={beside} labelAt={beside + 12} />
 			<FromAbove {...seen} x={middle} y={plan} scale={scale} />
-			{vessel.topDepthCm !== null && (
+			{(isBox || isSound) && (
 				<Upright
-					name="Front to back"
-					value={value('topDepthCm')}
+					name={isBox ? 'Front to back' : 'Opening'}
+					value={isBox ? value('topDepthCm') : length(inner(vessel).topCm, unit)}
 					from={plan - deep}
 					to={plan + deep}
 					at={beside}
