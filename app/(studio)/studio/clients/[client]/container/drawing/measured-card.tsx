@@ -42,7 +42,7 @@ export function MeasuredCard({ typed: kept, unit, labels, children }: Props) {
 	const limit = limits.find((each) => each === typed.limitedWeight) ?? 'none'
 	const colour = /^#[0-9a-f]{6}$/i.test(typed.colour ?? '') ? String(typed.colour) : '#8a8d8f'
 	return (
-		<div ref={here} className="gap-x-12 lg:grid lg:grid-cols-[minmax(0,1fr)_23rem] lg:grid-rows-[auto_auto_1fr]">
+		<div ref={here} className="gap-x-12 lg:grid lg:grid-cols-[minmax(0,1fr)_23rem] lg:grid-rows-[auto_1fr]">
 			<figure className="mt-5 max-w-sm lg:col-start-2 lg:row-start-1">
 				<VesselDrawing sketch={sketch} unit={unit} colour={colour} />
 				<figcaption className="mt-2 text-sm text-soft">
@@ -51,13 +51,11 @@ export function MeasuredCard({ typed: kept, unit, labels, children }: Props) {
 						: 'From the front, and from above. Dashed until the measures are all there and right.'}
 				</figcaption>
 			</figure>
-			<div className="lg:col-start-1 lg:row-span-3 lg:row-start-1">{children}</div>
-			<Faults
-				faults={sketch.faults}
-				labels={labels}
-				className="stays-in-view mt-4 max-w-sm lg:col-start-2 lg:row-start-2"
-			/>
-			<div className="mt-4 max-w-sm lg:col-start-2 lg:row-start-3">
+			<div className="lg:col-start-1 lg:row-span-2 lg:row-start-1">
+				{children}
+				<Faults faults={sketch.faults} labels={labels} className="stays-in-view mt-4" />
+			</div>
+			<div className="mt-4 max-w-sm lg:col-start-2 lg:row-start-2">
 				<Facts sketch={sketch} unit={unit} vesselKg={kgIn(typed.vesselKg)} limit={limit} />
 			</div>
 		</div>
