@@ -102,7 +102,7 @@ describe('a design that hardly is one', () => {
 		})
 		const next = withLine(material, 'thriller')
 		const found = (await price(next)).options.flatMap(({ pots }) => pots.flatMap((pot) => pot.open))
-		const says = found.find(({ key }) => key === 'unknown/length')?.says.toLowerCase()
+		const says = found.find(({ key }) => key === 'unknown/length/caution')?.says.toLowerCase()
 		expect(says).toBe(`${name}: no length on the card, so how high it stands cannot be told.`.toLowerCase())
 		const { option } = grown.parse(JSON.parse((await grow(next, null)).body))
 		expect(option.pots.flatMap(({ lines }) => lines)).toEqual([{ material, count: '5' }])
