@@ -1,10 +1,10 @@
 import type { Light } from '../../container/card'
 import { type Substitute, substitutes } from '../../recipe/library/substitutes'
 import type { ContainerId, MaterialId } from '../../units/id'
+import type { StandIn } from '../desk/stand-in'
 import type { Draft } from '../draft'
 import type { Facts, Material } from '../facts'
 import { cardsOf } from '../job-of'
-import type { StandIn } from '../desk/stand-in'
 import { monthOf } from './ask'
 
 const most = 12
