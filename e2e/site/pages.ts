@@ -68,6 +68,7 @@ export const studioPages: readonly Shown[] = [
 	designer('recipe', ({ recipes }) => `/studio/recipes/card?recipe=${recipes.copperAndPlum}`),
 	designer('new recipe', () => '/studio/recipes/card'),
 	designer('suppliers', () => '/studio/suppliers'),
+	designer('new container', (cast) => `${client(cast)}/container?place=${cast.places.creditUnion}`),
 	designer('materials', () => '/studio/materials'),
 	designer('material', ({ materials }) => `/studio/materials/card?material=${materials.winterberry}`),
 	designer('settings', () => '/studio/settings'),

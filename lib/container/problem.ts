@@ -1,71 +1,63 @@
 import { isRound, type Vessel } from './card'
 import { bodyCm, inner } from './inner'
+import { type Fault, type MeasureName, measureFaults } from './measured/measures'
 
-/** Beyond this a tape was misread: ten metres across, five high. */
-const most = { acrossCm: 1000, heightCm: 500 }
-
-type Measure = { readonly name: string; readonly cm: number; readonly most: number; readonly mayBeNothing: boolean }
-
-function measuresOf(vessel: Vessel, sillToGlassCm: number | null): Measure[] {
-	const of = (name: string, cm: number | null, limit: number, mayBeNothing = false): Measure[] =>
-		cm === null ? [] : [{ name, cm, most: limit, mayBeNothing }]
-	return [
-		...of('width at the rim', vessel.topCm, most.acrossCm),
-		...of('depth at the rim', vessel.topDepthCm, most.acrossCm),
-		...of('width at the foot', vessel.bottomCm, most.acrossCm),
-		...of('depth at the foot', vessel.bottomDepthCm, most.acrossCm),
-		...of('height', vessel.heightCm, most.heightCm),
-		...of('thickness of the wall', vessel.wallCm, most.acrossCm, true),
-		...of('space from soil to rim', vessel.headspaceCm, most.heightCm, true),
-		...of('depth of the soil', vessel.soilDepthCm, most.heightCm),
-		...of('height from sill to glass', sillToGlassCm, most.heightCm),
-	]
-}
-
-function measureProblem({ name, cm, most: limit, mayBeNothing }: Measure): string[] {
-	if (!Number.isFinite(cm)) return [`The ${name} is not a number: measure it again.`]
-	if (cm < 0) return [`The ${name} cannot be less than nothing.`]
-	if (cm === 0 && !mayBeNothing) return [`The ${name} is nothing: measure it.`]
-	if (cm > limit) return [`The ${name} is more than any container measures: was it typed in another unit?`]
-	return []
-}
-
-const when = (is: boolean, says: string): string[] => (is ? [says] : [])
+const when = (is: boolean, field: MeasureName, says: string): Fault[] => (is ? [{ field, says }] : [])
 
 /** A bowl deeper than half of its width would be wider in its belly than at its rim. */
-function shapeProblems({ shape, topCm, bottomCm, heightCm }: Vessel): string[] {
+function shapeFaults({ shape, topCm, bottomCm, heightCm }: Vessel): Fault[] {
 	if (shape !== 'bowl') return []
+	const deep = 'A bowl is at most half as high as it is wide: call a deeper one a round pot.'
 	return [
-		...when(heightCm > topCm / 2, 'A bowl is at most half as high as it is wide: call a deeper one a round pot.'),
-		...when(bottomCm >= topCm, 'A bowl stands on a foot narrower than its rim.'),
+		...when(heightCm > topCm / 2, 'heightCm', deep),
+		...when(bottomCm >= topCm, 'bottomCm', 'A bowl stands on a foot narrower than its rim.'),
 	]
 }
 
-function fitProblems(vessel: Vessel): string[] {
+/** Inches that fill a pot to its rim must not be a float's breath short of it: hundredths of a millimetre. */
+const left = (cm: number) => Math.round(cm * 1000)
+
+const bodyName = ({ shape }: Vessel) => (shape === 'urn' ? 'bowl of the urn' : 'pot')
+
+function wallFaults(vessel: Vessel): Fault[] {
 	const { topCm, topDepthCm, bottomCm, bottomDepthCm, heightCm } = inner(vessel)
-	const isThick = vessel.shape === 'bowl' ? topCm <= 0 : Math.min(topCm, topDepthCm, bottomCm, bottomDepthCm) <= 0
-	const body = vessel.shape === 'urn' ? 'bowl of the urn' : 'pot'
-	const deep = vessel.soilDepthCm
+	const least = vessel.shape === 'bowl' ? topCm : Math.min(topCm, topDepthCm, bottomCm, bottomDepthCm)
+	const thick = 'The walls are thicker than the pot: nothing would be left inside.'
 	return [
-		...when(isThick, 'The walls are thicker than the pot: nothing would be left inside.'),
-		...when(heightCm <= 0, `The floor is thicker than the ${body} is high.`),
+		...when(left(least) <= 0, 'wallCm', thick),
+		...when(left(heightCm) <= 0, 'wallCm', `The floor is thicker than the ${bodyName(vessel)} is high.`),
+	]
+}
+
+function soilFaults(vessel: Vessel): Fault[] {
+	const { heightCm } = inner(vessel)
+	const body = bodyName(vessel)
+	const deep = vessel.soilDepthCm
+	const isFull = left(heightCm) > 0 && left(heightCm - vessel.headspaceCm) <= 0
+	return [
+		...when(isFull, 'headspaceCm', `The space from soil to rim is deeper than the ${body}: no soil would fit.`),
 		...when(
-			heightCm > 0 && vessel.headspaceCm >= heightCm,
-			`The space from soil to rim is deeper than the ${body}: no soil would fit.`,
-		),
-		...when(deep !== null && deep > bodyCm(vessel), `The soil cannot be deeper than the ${body} is high.`),
-		...when(
-			isRound(vessel.shape) && (vessel.topDepthCm !== null || vessel.bottomDepthCm !== null),
-			'A round vessel has a width and no depth.',
+			deep !== null && left(deep - bodyCm(vessel)) > 0,
+			'soilDepthCm',
+			`The soil cannot be deeper than the ${body} is high.`,
 		),
 	]
 }
+
+const isOdd = ({ shape, topDepthCm, bottomDepthCm }: Vessel) =>
+	isRound(shape) && (topDepthCm !== null || bottomDepthCm !== null)
 
 /**
- * What is wrong with the measures of a vessel, in sentences; none where it can be computed with. A pot may be wider at
- * its foot than at its rim.
+ * What is wrong with the measures of a vessel, each beside its measure; none where it can be computed with. A pot may be
+ * wider at its foot than at its rim.
  */
-export function problemOf(vessel: Vessel, sillToGlassCm: number | null = null): string[] {
-	const measured = measuresOf(vessel, sillToGlassCm).flatMap(measureProblem)
-	return measured.length > 0 ? measured : [...fitProblems(vessel), ...shapeProblems(vessel)]
+export function faultsOf(vessel: Vessel, sillToGlassCm: number | null = null): Fault[] {
+	const measured = measureFaults({ ...vessel, sillToGlassCm })
+	if (measured.length > 0) return measured
+	const odd = when(isOdd(vessel), 'topDepthCm', 'A round vessel has a width and no depth.')
+	return [...wallFaults(vessel), ...soilFaults(vessel), ...odd, ...shapeFaults(vessel)]
 }
+
+/** The same as sentences alone. */
+export const problemOf = (vessel: Vessel, sillToGlassCm: number | null = null): string[] =>
+	faultsOf(vessel, sillToGlassCm).map(({ says }) => says)

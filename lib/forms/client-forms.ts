@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import * as card from '../container/card'
+import { faultsOfMeasured, whole } from '../container/measured/whole'
 import { wallKinds } from '../container/site'
 import type { LengthUnit } from '../format/length'
 import {
@@ -14,7 +15,7 @@ import {
 	text,
 	tick,
 } from './fields'
-import { lengthField, toHundredths } from './length-field'
+import { lengthField, measureField } from './length-field'
 import { zoneField } from './zone-field'
 
 const newOr = <Of extends string>() => emptyOr(idField<Of>())
@@ -76,37 +77,36 @@ export const colourForm = z.strictObject({
 	side: z.enum(['inside', 'outside']),
 })
 
-type Length = (min: number, max: number) => ReturnType<typeof lengthField>
-
-/** Outer measures, and what is inside them. */
-const measures = (length: Length) => ({
-	topCm: length(5, 1000),
-	topDepthCm: emptyOr(length(5, 1000)),
-	bottomCm: length(3, 1000),
-	bottomDepthCm: emptyOr(length(3, 1000)),
-	heightCm: length(5, 500),
-	wallCm: emptyOr(length(0, 20)),
-	headspaceCm: emptyOr(length(0, 50)),
-	soilDepthCm: emptyOr(length(1, 500)),
-	vesselKg: emptyOr(decimalField(0, 2000)),
-})
+/** Outer measures, and what is inside them; `faultsOf` says within which bounds. */
+function measures(unit: LengthUnit) {
+	const [measure, orNone] = [measureField(unit), emptyOr(measureField(unit))]
+	return {
+		topCm: measure,
+		topDepthCm: orNone,
+		bottomCm: measure,
+		bottomDepthCm: orNone,
+		heightCm: measure,
+		wallCm: orNone,
+		headspaceCm: orNone,
+		soilDepthCm: orNone,
+		sillToGlassCm: orNone,
+	}
+}
 
 /** Where it stands, and what is around it. */
-const site = (length: Length) => ({
+const site = {
 	light: z.enum(card.lights),
 	isWindy: tick,
 	isUnderEave: tick,
 	hasRoadSalt: tick,
-	sillToGlassCm: emptyOr(length(0, 300)),
 	outletNear: tick,
 	hoseNear: tick,
 	waterer: z.enum(card.waterers),
 	stands: z.enum(card.stands),
 	limitedWeight: z.enum(card.limits),
-	walkLeftCm: emptyOr(length(0, 2000)),
-})
+}
 
-const cardFields = (length: Length) =>
+const cardFields = (unit: LengthUnit) =>
 	z.strictObject({
 		once: onceField,
 		client: idField<'client'>(),
@@ -119,27 +119,17 @@ const cardFields = (length: Length) =>
 		owner: z.enum(['client', 'studio']),
 		hasLiner: tick,
 		hasDrainHole: tick,
-		...measures(length),
-		...site(length),
+		vesselKg: emptyOr(decimalField(0, 2000)),
+		...measures(unit),
+		...site,
+		walkLeftCm: emptyOr(lengthField(0, 2000, unit)),
 	})
 
 /** The whole card of a container, with its rules across fields. */
-export function containerForm(unit: LengthUnit) {
-	return cardFields((min, max) => lengthField(min, max, unit))
-		.transform((typed) => ({
-			...typed,
-			wallCm: typed.wallCm ?? card.usualWallCm[typed.wall],
-			headspaceCm: typed.headspaceCm ?? card.usualHeadspaceCm,
-			topDepthCm: card.isRound(typed.shape) ? null : (typed.topDepthCm ?? typed.topCm),
-			bottomDepthCm: card.isRound(typed.shape) ? null : (typed.bottomDepthCm ?? typed.bottomCm),
-		}))
-		.refine(
-			({ wallCm, topCm, topDepthCm, bottomCm, bottomDepthCm }) =>
-				wallCm * 2 < Math.min(topCm, topDepthCm ?? topCm, bottomCm, bottomDepthCm ?? bottomCm),
-			{ message: 'The walls would be thicker than the pot.', path: ['wallCm'] },
-		)
-		.refine(({ wallCm, headspaceCm, heightCm }) => toHundredths(wallCm + headspaceCm) < toHundredths(heightCm), {
-			message: 'No soil would fit: look at height, wall and headspace.',
-			path: ['heightCm'],
+export const containerForm = (unit: LengthUnit) =>
+	cardFields(unit)
+		.superRefine((of, context) => {
+			for (const { field, says } of faultsOfMeasured(of, of.sillToGlassCm))
+				context.addIssue({ code: 'custom', message: says, path: [field] })
 		})
-}
+		.transform(whole)

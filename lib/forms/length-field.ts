@@ -1,16 +1,21 @@
+import { z } from 'zod'
 import { cmPerInch, type LengthUnit } from '../format/length'
-import { decimalField } from './fields'
+import { howToMeasure, readLength } from '../format/read-length'
 
-/** Hundredths of a millimetre, so that inches that fill a pot to its rim are not a float's breath short of it. */
-export const toHundredths = (cm: number) => Math.round(cm * 1000)
+/** A length as it was typed, in cm; in the studio's units where it names none. */
+export const measureField = (unit: LengthUnit) =>
+	z.string().transform((typed, context): number => {
+		const cm = readLength(typed, unit)
+		if (cm !== null) return cm
+		context.addIssue({ code: 'custom', message: howToMeasure(unit) })
+		return z.NEVER
+	})
 
-/** A length as it was typed, in the studio's units; in cm to the hundredth of a millimetre. */
+/** The same between two bounds in cm, which are told in the studio's units. */
 export function lengthField(min: number, max: number, unit: LengthUnit) {
 	const factor = unit === 'in' ? cmPerInch : 1
-	return decimalField(0, 10_000)
-		.transform((value) => toHundredths(value * factor) / 1000)
-		.refine(
-			(cm) => cm >= min && cm <= max,
-			`Give a measure from ${Math.ceil(min / factor)} to ${Math.floor(max / factor)} ${unit}.`,
-		)
+	return measureField(unit).refine(
+		(cm) => cm >= min && cm <= max,
+		`Give a measure from ${Math.ceil(min / factor)} to ${Math.floor(max / factor)} ${unit}.`,
+	)
 }

@@ -46,6 +46,7 @@ const textPairs: [text: string, ground: string][] = [
 const markPairs: [mark: string, ground: string][] = [
 	['edge', 'ground'],
 	['focus', 'ground'],
+	['soil', 'ground'],
 	...['spring', 'summer', 'autumn', 'winter'].map((name): [string, string] => [name, 'ground']),
 ]
 

@@ -40,17 +40,19 @@ function grownAnew(option: DraftOption, draft: Draft, facts: Facts): DraftOption
 
 /**
  * An option with a recipe of the library grown to every container, in the option's own colours; with none named, its
- * own lines grown anew. What is kept or typed stays. Undefined where the recipe or the option is not there.
+ * own lines grown anew. What is kept or typed stays. Undefined where the recipe or the option is not there; a recipe with no
+ * lines would only take away what stands.
  */
 export async function growOption(
 	viewer: Viewer,
 	{ proposal, draft, option: key, recipe: of }: Asked & { readonly option: string; readonly recipe: string | null },
 	stamp: Pick<Stamp, 'at'>,
-): Promise<DraftOption | undefined> {
+): Promise<DraftOption | 'no lines' | undefined> {
 	const known = shelfFor(viewer, proposal, stamp)
 	const option = draft.options.find((each) => each.key === key)
 	if (known === undefined || option === undefined) return undefined
 	if (of === null) return grownAnew(option, draft, known.facts)
 	const recipe = known.recipes.find(({ id }) => id === of)
+	if (recipe?.lines.length === 0) return 'no lines'
 	return recipe && withRecipe(option, recipe, draft, known.facts, known.site)
 }

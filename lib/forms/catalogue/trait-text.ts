@@ -1,5 +1,6 @@
 import type { z } from 'zod'
-import { fromCm, type LengthUnit } from '../../format/length'
+import type { LengthUnit } from '../../format/length'
+import { typedLength, unlessChanged } from '../../format/typed-length'
 import type { Typed } from '../read'
 import { zoneText } from '../zone-field'
 import type { traitFields } from './trait-fields'
@@ -15,9 +16,18 @@ const unknown: Typed = { form: 'short needle', needs: 'any', hadFrom: '1', hadTo
 /** The traits as the card of a material shows them; `traitFields` reads them back. */
 export function traitText(traits: TraitValues | null, unit: LengthUnit): Typed {
 	if (traits === null) return unknown
-	const length = (cm: number | null) => (cm === null ? '' : text(fromCm(cm, unit)))
+	const length = (cm: number | null) => (cm === null ? '' : typedLength(cm, unit))
 	const { lengthCm, acrossCm, spacingCm, secondHex, zone, form, needs, regulated, ...numbers } = traits
 	const counted = Object.fromEntries(Object.entries(numbers).map(([name, value]) => [name, text(value)]))
 	const measured = { lengthCm: length(lengthCm), acrossCm: length(acrossCm), spacingCm: length(spacingCm) }
 	return { form, needs, regulated, secondHex: secondHex ?? '', zone: zoneText(zone), ...measured, ...counted }
+}
+
+type Lengths = Pick<TraitValues, 'lengthCm' | 'acrossCm' | 'spacingCm'>
+
+/** The lengths of a card that came back: what was not changed stays as it was kept. */
+export function keptTraits<T extends Lengths>(fields: T, kept: Lengths | null, unit: LengthUnit): T {
+	if (kept === null) return fields
+	const length = (name: keyof Lengths) => unlessChanged(fields[name], kept[name], unit)
+	return { ...fields, lengthCm: length('lengthCm'), acrossCm: length('acrossCm'), spacingCm: length('spacingCm') }
 }

@@ -5,6 +5,7 @@ export type Kind =
 	| 'choice'
 	| 'id'
 	| 'number'
+	| 'length'
 	| 'money'
 	| 'hex'
 	| 'day'
@@ -53,6 +54,14 @@ export const numbers: readonly Hostile[] = [
 	'',
 ].map((value) => ({ what: JSON.stringify(value), value, storedIn: [] }))
 
+/** A length has four decimals, or a part of a tape. */
+export const lengths: readonly Hostile[] = [
+	...numbers.filter(({ value }) => value !== '1.5555'),
+	...['1.55555', '1e400', '--5', '１８', '18 1/3', '18 1/0', '18.5½', '18 lb', `1'6"`, '9 m', '18 constructor'].map(
+		(value) => ({ what: JSON.stringify(value), value, storedIn: [] }),
+	),
+]
+
 /** Money is to the cent, and no more than a pack can cost. */
 export const amounts: readonly Hostile[] = [
 	...numbers,
@@ -63,7 +72,7 @@ export const amounts: readonly Hostile[] = [
 
 /** Every value that is tried in a field of a kind; whether it may be left empty is for the form to say. */
 export function triedIn(kind: Kind, mayBeEmpty = false): readonly Hostile[] {
-	const more = kind === 'number' ? numbers : kind === 'money' ? amounts : []
+	const more = { number: numbers, length: lengths, money: amounts }[String(kind)] ?? []
 	return [...hostile, ...more].filter(({ value }) => !(mayBeEmpty && value === ''))
 }
 

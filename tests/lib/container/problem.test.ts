@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Vessel } from '@/lib/container/card'
-import { problemOf } from '@/lib/container/problem'
+import { faultsOf, problemOf } from '@/lib/container/problem'
 import { innerOpeningCm2, soilCm3 } from '@/lib/container/soil'
 import { vessel, vessels } from './sample'
 
@@ -43,6 +43,21 @@ describe('measures that are wrong', () => {
 			says: 'The height is more than any container measures: was it typed in another unit?',
 		},
 		{
+			name: 'a thimble',
+			of: { ...pot, topCm: 4.8 },
+			says: 'The width at the rim is less than any container measures: was it typed in another unit?',
+		},
+		{
+			name: 'a wall of a castle',
+			of: { ...pot, wallCm: 20.5 },
+			says: 'The thickness of the wall is more than any container measures: was it typed in another unit?',
+		},
+		{
+			name: 'inches that fill it to the rim: 1 of floor and 5 above the soil in 6',
+			of: { ...pot, heightCm: 15.24, wallCm: 2.54, headspaceCm: 12.7 },
+			says: 'The space from soil to rim is deeper than the pot: no soil would fit.',
+		},
+		{
 			name: 'a wall below nothing',
 			of: { ...pot, wallCm: -1 },
 			says: 'The thickness of the wall cannot be less than nothing.',
@@ -76,7 +91,7 @@ describe('measures that are wrong', () => {
 		},
 		{
 			name: 'a floor thicker than the pot',
-			of: { ...pot, heightCm: 2, wallCm: 3 },
+			of: { ...pot, heightCm: 6, wallCm: 7 },
 			says: 'The floor is thicker than the pot is high.',
 		},
 		{
@@ -105,6 +120,19 @@ describe('measures that are wrong', () => {
 
 	test('every measure that is wrong is named at once', () => {
 		expect(problemOf({ ...box, topCm: 0, heightCm: -4, wallCm: Number.NaN })).toHaveLength(3)
+	})
+})
+
+describe('each is told beside the measure that mends it', () => {
+	test.each([
+		{ name: 'walls', of: { ...pot, wallCm: 16.5 }, field: 'wallCm' },
+		{ name: 'a floor', of: { ...pot, heightCm: 6, wallCm: 7 }, field: 'wallCm' },
+		{ name: 'a headspace', of: { ...pot, headspaceCm: 40 }, field: 'headspaceCm' },
+		{ name: 'soil', of: { ...pot, soilDepthCm: 42 }, field: 'soilDepthCm' },
+		{ name: 'a foot', of: { ...pot, bottomCm: 0 }, field: 'bottomCm' },
+		{ name: 'a deep bowl', of: { ...pot, shape: 'bowl' as const, heightCm: 24 }, field: 'heightCm' },
+	])('$name', ({ of, field }) => {
+		expect(faultsOf(of).map((fault) => fault.field)).toEqual([field])
 	})
 })
 

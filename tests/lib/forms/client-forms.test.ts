@@ -207,6 +207,13 @@ describe('a container', () => {
 
 	test.each([
 		{ name: 'a square of which the front was measured', shape: 'square', more: {}, is: [45.72, 30.48] },
+		{ name: 'a pot wider at its bottom', shape: 'column', more: { bottomCm: '20 1/4' }, is: [45.72, 51.435] },
+		{
+			name: 'a box narrows from front to back as it does along its front',
+			shape: 'trough',
+			more: { topDepthCm: '9' },
+			is: [22.86, 15.24],
+		},
 		{
 			name: 'a box with its own depth',
 			shape: 'window box',
@@ -225,22 +232,22 @@ describe('a container', () => {
 	})
 
 	// NIST Handbook 44, Appendix C: an inch is 2.54 cm.
-	test('is kept exactly by 2.54 for hundredths of an inch, and to a hundredth of a millimetre beyond', () => {
+	test('is kept exactly by 2.54 for thousandths of an inch, and to the tenth of a micrometre beyond', () => {
 		fc.assert(
-			fc.property(fc.integer({ min: 2000, max: 390_000 }), (milli) => {
-				const result = inches({ walkLeftCm: (milli / 1000).toFixed(3) })
+			fc.property(fc.integer({ min: 20_000, max: 3_900_000 }), (tenths) => {
+				const result = inches({ walkLeftCm: (tenths / 10_000).toFixed(4) })
 				const cm = result.ok ? result.value.walkLeftCm : null
-				const exact = new Fraction(milli, 1000).mul('2.54')
+				const exact = new Fraction(tenths, 10_000).mul('2.54')
 				const off = new Fraction(String(cm)).sub(exact).abs()
-				expect(off.lte(milli % 10 === 0 ? '0.0004' : '0.0005')).toBe(true)
-				if (milli % 100 === 0) expect(off.equals(0)).toBe(true)
+				expect(off.lte('0.000005')).toBe(true)
+				if (tenths % 10 === 0) expect(off.equals(0)).toBe(true)
 			}),
 			{ numRuns: 500 },
 		)
 	})
 
-	const thick = { wallCm: 'The walls would be thicker than the pot.' }
-	const full = { heightCm: 'No soil would fit: look at height, wall and headspace.' }
+	const thick = { wallCm: 'The walls are thicker than the pot: nothing would be left inside.' }
+	const full = { headspaceCm: 'The space from soil to rim is deeper than the pot: no soil would fit.' }
 	test.each([
 		{ name: 'walls as thick as the pot', more: { bottomCm: '4', wallCm: '2' }, says: thick },
 		{ name: 'walls as usual, and a narrow foot', more: { wall: 'cast stone', bottomCm: '3' }, says: thick },
@@ -260,26 +267,74 @@ describe('a container', () => {
 		expect(errorsOf(inches(more))).toEqual(says)
 	})
 
+	const measure = 'Give a measure such as 18, 18.5 or 18 1/2.'
+	const [less, more] = ['less', 'more'].map(
+		(which) => `${which} than any container measures: was it typed in another unit?`,
+	)
 	test.each([
-		{ name: 'a pot of nothing', more: { topCm: '0' }, says: { topCm: 'Give a measure from 2 to 393 in.' } },
-		{ name: 'a pot like a house', more: { heightCm: '300' }, says: { heightCm: 'Give a measure from 2 to 196 in.' } },
-		{ name: 'less than nothing', more: { bottomCm: '-3' }, says: { bottomCm: 'Give a number such as 12 or 2.5.' } },
-		{ name: 'feet and inches', more: { topCm: `1'6"` }, says: { topCm: 'Give a number such as 12 or 2.5.' } },
+		{ name: 'a pot of nothing', more: { topCm: '0' }, says: { topCm: 'The width at the rim is nothing: measure it.' } },
+		{
+			name: 'a square of nothing, told once',
+			more: { shape: 'square', topCm: '0' },
+			says: { topCm: 'The width at the rim is nothing: measure it.' },
+		},
+		{ name: 'a pot like a house', more: { heightCm: '300' }, says: { heightCm: `The height is ${more}` } },
+		{ name: 'a thimble', more: { topCm: '1 1/2' }, says: { topCm: `The width at the rim is ${less}` } },
+		{
+			name: 'less than nothing',
+			more: { bottomCm: '-3' },
+			says: { bottomCm: 'The width at the foot cannot be less than nothing.' },
+		},
+		{ name: 'feet and inches', more: { topCm: `1'6"` }, says: { topCm: measure } },
+		{ name: 'a number without end', more: { topCm: '1e400' }, says: { topCm: measure } },
+		{ name: 'no number', more: { heightCm: 'NaN' }, says: { heightCm: measure } },
+		{ name: 'infinity', more: { headspaceCm: 'Infinity' }, says: { headspaceCm: measure } },
+		{ name: 'less than less than nothing', more: { soilDepthCm: '--5' }, says: { soilDepthCm: measure } },
+		{ name: 'figures of full width', more: { topCm: '１８' }, says: { topCm: measure } },
+		{
+			name: 'all that is wrong at once',
+			more: { topCm: '0', bottomCm: '-1', heightCm: '999' },
+			says: {
+				topCm: 'The width at the rim is nothing: measure it.',
+				bottomCm: 'The width at the foot cannot be less than nothing.',
+				heightCm: `The height is ${more}`,
+			},
+		},
+		{
+			name: 'a bowl deeper than half a ball',
+			more: { shape: 'bowl', heightCm: '9 1/16' },
+			says: { heightCm: 'A bowl is at most half as high as it is wide: call a deeper one a round pot.' },
+		},
+		{
+			name: 'a bowl on a foot as wide as itself',
+			more: { shape: 'bowl', heightCm: '8', bottomCm: '18' },
+			says: { bottomCm: 'A bowl stands on a foot narrower than its rim.' },
+		},
+		{
+			name: 'more soil than pot',
+			more: { soilDepthCm: '21' },
+			says: { soilDepthCm: 'The soil cannot be deeper than the pot is high.' },
+		},
+		{
+			name: 'no glass above the sill',
+			more: { sillToGlassCm: '0' },
+			says: { sillToGlassCm: 'The height from sill to glass is nothing: measure it.' },
+		},
 		{
 			name: 'a depth in words',
 			more: { topDepthCm: 'deep' },
-			says: { topDepthCm: 'Give a number such as 12 or 2.5.' },
+			says: { topDepthCm: measure },
 		},
 		{
 			name: 'a depth of nothing',
 			more: { bottomDepthCm: '0' },
-			says: { bottomDepthCm: 'Give a measure from 2 to 393 in.' },
+			says: { bottomDepthCm: 'The depth at the foot is nothing: measure it.' },
 		},
-		{ name: 'a wall of a foot', more: { wallCm: '12' }, says: { wallCm: 'Give a measure from 0 to 7 in.' } },
+		{ name: 'a wall of a foot', more: { wallCm: '12' }, says: { wallCm: `The thickness of the wall is ${more}` } },
 		{
 			name: 'a sill by a float',
 			more: { sillToGlassCm: '1e1' },
-			says: { sillToGlassCm: 'Give a number such as 12 or 2.5.' },
+			says: { sillToGlassCm: measure },
 		},
 		{ name: 'two tons and more', more: { vesselKg: '2001' }, says: { vesselKg: 'Give a number from 0 to 2000.' } },
 		{ name: 'a weight in words', more: { vesselKg: 'heavy' }, says: { vesselKg: 'Give a number such as 12 or 2.5.' } },

@@ -17,8 +17,8 @@ const measures = [
 	'headspaceCm',
 	'soilDepthCm',
 ] as const
-const numbersOf = (names: readonly string[]): Record<string, Kind> =>
-	Object.fromEntries(names.map((name) => [name, 'number']))
+const lengthsOf = (names: readonly string[]): Record<string, Kind> =>
+	Object.fromEntries(names.map((name) => [name, 'length']))
 
 const emptyTraits = [
 	'secondHex',
@@ -36,15 +36,15 @@ const emptyTraits = [
 const traits: Readonly<Record<string, Kind>> = {
 	form: 'choice',
 	secondHex: 'hex',
-	lengthCm: 'number',
-	acrossCm: 'number',
+	lengthCm: 'length',
+	acrossCm: 'length',
 	hadFrom: 'choice',
 	hadTo: 'choice',
 	lastsFrom: 'choice',
 	lastsTo: 'choice',
 	zone: 'choice',
 	needs: 'choice',
-	spacingCm: 'number',
+	spacingCm: 'length',
 	rootBallLitres: 'number',
 	kgEach: 'number',
 	watts: 'number',
@@ -104,7 +104,8 @@ export const forms: Readonly<Record<string, Form>> = {
 	saveContainer: {
 		fields: {
 			...{ client: 'id', place: 'id', container: 'id', name: 'words', shape: 'choice' },
-			...numbersOf([...measures, 'vesselKg', 'sillToGlassCm', 'walkLeftCm']),
+			...lengthsOf([...measures, 'sillToGlassCm', 'walkLeftCm']),
+			vesselKg: 'number',
 			...{
 				wall: 'choice',
 				hasDrainHole: 'tick',

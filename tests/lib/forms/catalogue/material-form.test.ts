@@ -70,6 +70,15 @@ describe('a material and its pack', () => {
 		})
 	})
 
+	test.each([
+		['without a height', '', null],
+		['of sixteenths', '18 9/16', 47.14875],
+		['in centimetres', '120 cm', 120],
+	])('%s', (_, lengthCm, is) => {
+		const result = read(materialForm('in'), { ...fir, lengthCm })
+		expect(result.ok && result.value.lengthCm).toBe(is)
+	})
+
 	test('known', () => {
 		expect(read(materialForm('in'), { ...fir, material: uuid(2) }).ok).toBe(true)
 	})
@@ -101,6 +110,21 @@ describe('a material and its pack', () => {
 			name: 'a stem of no length',
 			more: { lengthCm: '0' },
 			says: { lengthCm: 'Give a measure from 1 to 393 in.' },
+		},
+		{
+			name: 'a length that never ends',
+			more: { lengthCm: '1e400' },
+			says: { lengthCm: 'Give a measure such as 18, 18.5 or 18 1/2.' },
+		},
+		{
+			name: 'a spread of less than nothing',
+			more: { acrossCm: '-4' },
+			says: { acrossCm: 'Give a measure from 1 to 393 in.' },
+		},
+		{
+			name: 'a spacing in words',
+			more: { spacingCm: 'a hand' },
+			says: { spacingCm: 'Give a measure such as 18, 18.5 or 18 1/2.' },
 		},
 		{ name: 'a thirteenth month', more: { hadTo: '13' }, says: { hadTo: 'Choose a month.' } },
 		{

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { z } from 'zod'
 import { traitFields } from '@/lib/forms/catalogue/trait-fields'
-import { traitText } from '@/lib/forms/catalogue/trait-text'
+import { keptTraits, traitText } from '@/lib/forms/catalogue/trait-text'
 import { hex } from '@/lib/units/hex'
 
 const holly = {
@@ -45,4 +45,12 @@ test('a material that nobody has described does well all year', () => {
 		lastsTo: '12',
 		needs: 'any',
 	})
+})
+
+test('a card that was measured in centimetres is kept as it was when it is saved in inches', () => {
+	const metric = { ...holly, lengthCm: 61, acrossCm: 18.5 }
+	const saved = z.strictObject(traitFields('in')).parse({ ...traitText(metric, 'in'), spacingCm: '6' })
+	expect(saved.lengthCm).not.toBe(61)
+	expect(keptTraits(saved, metric, 'in')).toEqual({ ...metric, spacingCm: 15.24 })
+	expect(keptTraits(saved, null, 'in')).toEqual(saved)
 })

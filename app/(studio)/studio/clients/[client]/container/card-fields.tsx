@@ -3,6 +3,7 @@ import { one } from '@/app/ui/settings-fields'
 import { lights, limits, shapes, stands, walls, waterers } from '@/lib/container/card'
 import type { LengthUnit } from '@/lib/format/length'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
+import { type CardText, MeasuredCard } from './drawing/measured-card'
 
 type Props = { readonly typed: Typed; readonly errors: FieldErrors; readonly unit: LengthUnit }
 type Entry = readonly [name: string, label: string, hint?: string]
@@ -11,7 +12,7 @@ const measures: readonly Entry[] = [
 	['topCm', 'Across at the rim', 'A box: along the front.'],
 	['topDepthCm', 'Front to back at the rim', 'For boxes; empty when it is as deep as wide.'],
 	['bottomCm', 'Across at the foot'],
-	['bottomDepthCm', 'Front to back at the foot'],
+	['bottomDepthCm', 'Front to back at the foot', 'Empty when it narrows as the front does.'],
 	['heightCm', 'Height'],
 	['wallCm', 'Thickness of the wall', 'Empty: usual for its material.'],
 	['headspaceCm', 'From soil to rim', 'Empty: the usual 5 cm (2 in).'],
@@ -48,6 +49,14 @@ export const cardLabels: Readonly<Record<string, string>> = {
 	...Object.fromEntries([...measures, ...choices].map(([name, label]) => [name, label])),
 }
 
+const howToType: Readonly<Record<LengthUnit, string>> = {
+	in: 'As a tape shows them: 18 1/2, 18½ or 18.5. Another unit with its name: 46 cm.',
+	cm: 'As in 46.5. Another unit with its name: 18 1/2 in.',
+}
+
+const textOf = (typed: Typed): CardText =>
+	Object.fromEntries(Object.keys(typed).map((name) => [name, one(typed, name)]))
+
 /** The whole card of a container. */
 export function CardFields({ typed, errors, unit }: Props) {
 	return (
@@ -59,7 +68,7 @@ export function CardFields({ typed, errors, unit }: Props) {
 				value={one(typed, 'name')}
 				error={errors.name}
 			/>
-			<div className="grid gap-x-6 sm:grid-cols-2">
+			<div className="grid max-w-3xl gap-x-6 sm:grid-cols-2">
 				{choices.map(([name, label, values]) => (
 					<ChoiceField
 						key={name}
@@ -74,26 +83,29 @@ export function CardFields({ typed, errors, unit }: Props) {
 			</div>
 			<fieldset className="mt-8">
 				<legend className="text-lg font-bold">Outer measures, in {unit === 'in' ? 'inches' : 'centimetres'}</legend>
-				<div className="grid items-end gap-x-6 sm:grid-cols-2">
-					{measures.map(([name, label, hint]) => (
+				<p className="text-soft">{howToType[unit]}</p>
+				<MeasuredCard typed={textOf(typed)} unit={unit} labels={cardLabels}>
+					<div className="grid items-end gap-x-6 sm:grid-cols-2">
+						{measures.map(([name, label, hint]) => (
+							<TextField
+								key={name}
+								name={name}
+								label={label}
+								hint={hint}
+								inputMode="decimal"
+								value={one(typed, name)}
+								error={errors[name]}
+							/>
+						))}
 						<TextField
-							key={name}
-							name={name}
-							label={label}
-							hint={hint}
+							name="vesselKg"
+							label={own.vesselKg}
 							inputMode="decimal"
-							value={one(typed, name)}
-							error={errors[name]}
+							value={one(typed, 'vesselKg')}
+							error={errors.vesselKg}
 						/>
-					))}
-					<TextField
-						name="vesselKg"
-						label={own.vesselKg}
-						inputMode="decimal"
-						value={one(typed, 'vesselKg')}
-						error={errors.vesselKg}
-					/>
-				</div>
+					</div>
+				</MeasuredCard>
 			</fieldset>
 			<fieldset className="mt-8">
 				<legend className="text-lg font-bold">Around it</legend>

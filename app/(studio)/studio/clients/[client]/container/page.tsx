@@ -30,7 +30,7 @@ export default async function ContainerCard({ params, searchParams }: PageProps<
 				<a href={`/studio/clients/${page.client.id}`}>{page.client.name}</a>, {place.name}
 			</p>
 			<h1 className="text-4xl font-extrabold tracking-tight">{container?.name ?? 'Add a container'}</h1>
-			<form key={String(form)} action={saveContainer} className="max-w-3xl" noValidate>
+			<form key={String(form)} action={saveContainer} className="max-w-6xl" noValidate>
 				<ErrorSummary errors={errors} labels={cardLabels} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="client" value={page.client.id} />

@@ -12,6 +12,12 @@ type Found = { readonly substitutes: readonly StandIn[] }
 
 const outOfReach = 'The server is out of reach, or something on the desk cannot be read yet. Nothing was changed.'
 
+/** What is wrong with a recipe is said by the server, anything else in one sentence. */
+async function whyNot(response: Response): Promise<string> {
+	const { errors }: { errors?: { recipe?: string } } = response.status === 422 ? await response.json() : {}
+	return errors?.recipe ?? outOfReach
+}
+
 /** What the server designs from the desk as it stands: palettes for the wall, a recipe grown to the containers. It keeps nothing. */
 export function useDesign(base: string) {
 	const [designing, setDesigning] = useState<Designing>({ isAsking: false, says: '' })
@@ -24,8 +30,12 @@ export function useDesign(base: string) {
 					headers: { 'content-type': 'application/json' },
 					body: JSON.stringify(body),
 				})
-				const answer: Answer | undefined = response.status === 200 ? await response.json() : undefined
-				setDesigning({ isAsking: false, says: answer === undefined ? outOfReach : '' })
+				if (response.status !== 200) {
+					setDesigning({ isAsking: false, says: await whyNot(response) })
+					return undefined
+				}
+				const answer: Answer = await response.json()
+				setDesigning({ isAsking: false, says: '' })
 				return answer
 			} catch {
 				setDesigning({ isAsking: false, says: outOfReach })
