@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { lookAtPhoto } from '@/app/server/photo'
+import { lookAtPhoto } from '@/app/server/picture/photo'
 
 /** A process of its own that looks at the photo named to it, or at none, and prints the most memory that it held, in kB. */
 const [file] = process.argv.slice(2)

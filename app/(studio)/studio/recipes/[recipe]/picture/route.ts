@@ -1,4 +1,4 @@
-import { drawn, notDrawn } from '@/app/server/drawn'
+import { drawn, notDrawn } from '@/app/server/picture/drawn'
 import { viewer } from '@/app/server/sign-in/session'
 import { readLibrary } from '@/db/catalogue/library'
 import { readRecipePicture } from '@/lib/forms/recipe-picture'
