@@ -1,0 +1,76 @@
+import { asc, eq, inArray } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
+import { wordsIn } from '@/lib/pricing/cost/words'
+import type { Rates } from '@/lib/pricing/rates'
+import { makeOffer } from '@/lib/proposal/make'
+import type { Season } from '@/lib/season/season'
+import { standing } from '@/lib/season/standing'
+import { type Cents, cents } from '@/lib/units/cents'
+import type { PersonId, ProposalId } from '@/lib/units/id'
+import { type Reading, read } from '../open'
+import { draftOf } from '../proposals/documents'
+import { factsFor } from '../proposals/facts'
+import { findProposal } from '../proposals/find'
+import { client, proposal, season } from '../schema'
+import type { Stamp } from '../stamp'
+import { denied } from '../viewer'
+
+type Priced = { readonly valueCents: Cents; readonly marginTenths: number | null }
+
+/** What an open draft comes to, before tax, by the rates that stand and by others; null where nothing in it is priced. */
+export type RateEffect = {
+	readonly proposal: ProposalId
+	readonly client: string
+	readonly season: Season
+	readonly was: Priced | null
+	readonly becomes: Priced | null
+}
+
+function effectOn(
+	db: Reading,
+	{ viewer, by }: { viewer: Viewer; by: PersonId },
+	id: ProposalId,
+	next: Rates,
+	stamp: Pick<Stamp, 'at'>,
+): RateEffect | undefined {
+	const found = findProposal(db, viewer, 'see the costing', id, stamp)
+	if (!found.ok) return undefined
+	const { draft } = draftOf(db, id)
+	const facts = factsFor(db, found, by)
+	const words = wordsIn(facts.studio.currency)
+	const priced = (rates: Rates): Priced | null => {
+		const { offer, inputs } = makeOffer(draft, { ...facts, rates }, words.money, 1, found.today)
+		if (offer.options.length === 0) return null
+		const { valueCents, marginTenths } = standing(offer, inputs, rates, words)
+		return { valueCents: cents(valueCents), marginTenths }
+	}
+	const { quarter, year } = found.season
+	return {
+		proposal: id,
+		client: found.client.name,
+		season: { quarter, year },
+		was: priced(facts.rates),
+		becomes: priced(next),
+	}
+}
+
+/** What other rates would do to every draft that is not published as it stands; nothing is stored. */
+export async function rateEffects(
+	viewer: Viewer,
+	next: Rates,
+	stamp: Pick<Stamp, 'at'>,
+): Promise<readonly RateEffect[] | undefined> {
+	if (denied(viewer, 'change settings', null) !== null || viewer.is !== 'staff') return undefined
+	const asking = { viewer, by: viewer.person }
+	return read((db) => {
+		const open = db
+			.select({ id: proposal.id })
+			.from(proposal)
+			.innerJoin(client, eq(client.id, proposal.clientId))
+			.innerJoin(season, eq(season.id, proposal.seasonId))
+			.where(inArray(proposal.state, ['drafting', 'change asked for']))
+			.orderBy(asc(season.windowFrom), asc(client.name), asc(proposal.id))
+			.all()
+		return open.flatMap(({ id }) => effectOn(db, asking, id, next, stamp) ?? [])
+	})
+}
