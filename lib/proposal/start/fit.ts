@@ -1,0 +1,67 @@
+import { judge } from '../../colour/palette/judge'
+import type { PaletteAsk } from '../../colour/palette/palette'
+import { list } from '../../format/words'
+import { askOf } from '../design/ask'
+import { potStates } from '../design/pot-state'
+import type { DraftOption } from '../draft'
+import type { Card } from '../facts'
+import type { Ground } from './fresh'
+
+/** How one palette stands at a client's. */
+export type Fit = {
+	readonly option: string
+	readonly name: string
+	/** What speaks for it: "Copper is very near your door brass." */
+	readonly well: readonly string[]
+	/** What has to be looked at again, and where: empty where it fits. */
+	readonly badly: readonly string[]
+	/** 0 to 1, less for every pot that has to be looked at again. */
+	readonly worth: number
+}
+
+/** What a design loses that has to be looked at again in all of its pots (common practice, no published source). */
+const lookedAtAgain = 0.25
+const mostWords = 2
+
+type Found = { readonly says: string; readonly at: string }
+
+/** "Left urn and right urn: …" */
+function grouped(found: readonly Found[]): string[] {
+	const sentences = [...new Set(found.map(({ says }) => says))]
+	return sentences.map((says) => {
+		const where = found.filter((each) => each.says === says).map(({ at }) => at)
+		return `${list([...new Set(where)])}: ${says}`
+	})
+}
+
+function findingsIn(option: DraftOption, { draft, facts }: Ground): { found: Found[]; share: number } {
+	const name = new Map(facts.cards.map((card: Card) => [card.id, card.name]))
+	const states = potStates(option, draft, facts).map(({ container, open }) => ({
+		at: name.get(container) ?? '',
+		again: open.filter(({ weight }) => weight === 'look again'),
+	}))
+	const found = states.flatMap(({ at, again }) => again.map(({ says }) => ({ says, at })))
+	const bad = states.filter(({ again }) => again.length > 0).length
+	return { found, share: states.length === 0 ? 0 : bad / states.length }
+}
+
+function judged({ palette }: DraftOption, ask: PaletteAsk) {
+	const { score, parts, words, colours } = judge(palette, ask)
+	const isDeaf = parts.echo === 0 && ask.site.length > 0
+	const well = colours.filter(({ echoes }) => echoes !== '').map(({ name, echoes }) => `${name} ${echoes}.`)
+	return { score, well: well.slice(0, mostWords), badly: isDeaf ? words.slice(0, 1) : [] }
+}
+
+/** How an option of a draft stands before the client's wall and in each pot. */
+export function fitOf(option: DraftOption, ground: Ground): Fit {
+	const ask = askOf(ground.draft, ground.facts, ground.site)
+	const { score, well, badly } = ask === undefined ? { score: 0, well: [], badly: [] } : judged(option, ask)
+	const { found, share } = findingsIn(option, ground)
+	return {
+		option: option.key,
+		name: option.name,
+		well,
+		badly: [...badly, ...grouped(found)],
+		worth: score - lookedAtAgain * share,
+	}
+}
