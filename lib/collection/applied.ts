@@ -1,14 +1,17 @@
-import { judge } from '../colour/palette/judge'
+import type { Desk } from '../colour/palette/desk'
+import { judgeOn } from '../colour/palette/judge'
+import type { Judged } from '../colour/palette/palette'
 import { plantedAs } from '../container/planted-as'
-import { askOf } from '../proposal/design/ask'
 import { dressed } from '../proposal/design/dressed'
 import { grownLines } from '../proposal/design/grown-lines'
 import type { LibraryRecipe } from '../proposal/design/propose'
 import type { DraftOption } from '../proposal/draft'
 import { type Fit, fitOf } from '../proposal/start/fit'
 import {
+	asPalette,
 	cardsToFill,
 	containersOf,
+	deskFor,
 	type Fresh,
 	type Ground,
 	setAgainst,
@@ -25,32 +28,31 @@ export type Applied = Fresh & { readonly fits: readonly Fit[] }
 type Shelf = { readonly recipes: readonly LibraryRecipe[] }
 type Made = { readonly option: DraftOption; readonly fit: Fit; readonly told: readonly string[] }
 
-function optionOf(design: Design, ground: Ground, { recipes }: Shelf): Omit<Made, 'fit'> {
+function potsOf(design: Design, colours: Judged['colours'], ground: Ground, { recipes }: Shelf) {
 	const { materials } = ground.facts
-	const ask = askOf(ground.draft, ground.facts, ground.site)
-	const colours = ask === undefined ? [] : judge(design.palette, ask).colours
 	const wanted = wantedFor(ground)
-	const filled = cardsToFill(ground).map((card) => {
+	const all = cardsToFill(ground).map((card) => {
 		const id = design.recipes[plantedAs(card)] ?? design.recipes.pot
 		const { recipe, told } = soundRecipe(recipes.find((each) => each.id === id)?.lines ?? [], materials, wanted)
 		const lines = grownLines(dressed(recipe, colours, materials), [], card, materials)
 		return { pot: { container: card.id, lines }, told }
 	})
-	const { key, name, palette } = design
-	const pots = filled.map(({ pot }) => pot)
-	return {
-		option: { key, name, palette: setAgainst(palette, ground), pots, supplementCents: cents(0) },
-		told: filled.flatMap(({ told }) => told),
-	}
+	return { pots: all.map(({ pot }) => pot), told: all.flatMap((each) => each.told) }
+}
+
+function made(design: Design, desk: Desk | undefined, ground: Ground, shelf: Shelf): Made {
+	const judged = desk && judgeOn(design.palette, desk)
+	const { pots, told } = potsOf(design, judged?.colours ?? [], ground, shelf)
+	const palette = judged === undefined ? setAgainst(design.palette, undefined) : asPalette(judged.colours)
+	const option = { key: design.key, name: design.name, palette, pots, supplementCents: cents(0) }
+	return { option, fit: fitOf(option, judged, ground), told }
 }
 
 /** The best of the designs before this client's wall, best first; of those as good the one that comes first. */
 function best(designs: readonly Design[], ground: Ground, shelf: Shelf, count: number): Made[] {
-	const made = designs.map((design) => {
-		const { option, told } = optionOf(design, ground, shelf)
-		return { option, told, fit: fitOf(option, ground) }
-	})
-	return made.toSorted((a, b) => b.fit.worth - a.fit.worth).slice(0, count)
+	const desk = deskFor(ground)
+	const all = designs.map((design) => made(design, desk, ground, shelf))
+	return all.toSorted((a, b) => b.fit.worth - a.fit.worth).slice(0, count)
 }
 
 /**

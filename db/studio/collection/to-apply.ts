@@ -3,7 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import { problems } from '@/lib/collection/problems'
 import { mostClients } from '@/lib/forms/catalogue/start-forms'
 import type { Problem } from '@/lib/proposal/problem'
-import { type Fit, fitOf } from '@/lib/proposal/start/fit'
+import { type Fit, fitsOf } from '@/lib/proposal/start/fit'
 import type { ClientId, PersonId, ProposalId, SeasonId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
@@ -101,10 +101,9 @@ function fitsIn(
 		if (!found.ok) return []
 		const facts = factsFor(db, found, by, shared)
 		const ground = { draft: draftOf(db, row.proposal).draft, facts, site: siteColoursOf(db, facts) }
-		const fits = ground.draft.options.map((option) => fitOf(option, ground))
 		const first = ground.draft.containers[0]?.id
 		const shown = facts.cards.find(({ id }) => id === first)?.place ?? null
-		return { ...row, place: shown, fits }
+		return { ...row, place: shown, fits: fitsOf(ground) }
 	})
 }
 

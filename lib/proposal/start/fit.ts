@@ -1,11 +1,10 @@
-import { judge } from '../../colour/palette/judge'
-import type { PaletteAsk } from '../../colour/palette/palette'
+import { judgeOn } from '../../colour/palette/judge'
+import type { Judged } from '../../colour/palette/palette'
 import { list } from '../../format/words'
-import { askOf } from '../design/ask'
 import { potStates } from '../design/pot-state'
 import type { DraftOption } from '../draft'
 import type { Card } from '../facts'
-import type { Ground } from './fresh'
+import { deskFor, type Ground } from './fresh'
 
 /** How one palette stands at a client's. */
 export type Fit = {
@@ -45,23 +44,27 @@ function findingsIn(option: DraftOption, { draft, facts }: Ground): { found: Fou
 	return { found, share: states.length === 0 ? 0 : bad / states.length }
 }
 
-function judged({ palette }: DraftOption, ask: PaletteAsk) {
-	const { score, parts, words, colours } = judge(palette, ask)
-	const isDeaf = parts.echo === 0 && ask.site.length > 0
+function words({ parts, words: all, colours }: Judged, { site }: Ground): Pick<Fit, 'well' | 'badly'> {
+	const isDeaf = parts.echo === 0 && site.length > 0
 	const well = colours.filter(({ echoes }) => echoes !== '').map(({ name, echoes }) => `${name} ${echoes}.`)
-	return { score, well: well.slice(0, mostWords), badly: isDeaf ? words.slice(0, 1) : [] }
+	return { well: well.slice(0, mostWords), badly: isDeaf ? all.slice(0, 1) : [] }
 }
 
-/** How an option of a draft stands before the client's wall and in each pot. */
-export function fitOf(option: DraftOption, ground: Ground): Fit {
-	const ask = askOf(ground.draft, ground.facts, ground.site)
-	const { score, well, badly } = ask === undefined ? { score: 0, well: [], badly: [] } : judged(option, ask)
+/** How an option of a draft stands in each pot, and its palette, as it was judged, before the client's wall. */
+export function fitOf(option: DraftOption, judged: Judged | undefined, ground: Ground): Fit {
+	const { well, badly } = judged === undefined ? { well: [], badly: [] } : words(judged, ground)
 	const { found, share } = findingsIn(option, ground)
 	return {
 		option: option.key,
 		name: option.name,
 		well,
 		badly: [...badly, ...grouped(found)],
-		worth: score - lookedAtAgain * share,
+		worth: (judged?.score ?? 0) - lookedAtAgain * share,
 	}
+}
+
+/** How every option of a draft stands. */
+export function fitsOf(ground: Ground): Fit[] {
+	const desk = deskFor(ground)
+	return ground.draft.options.map((option) => fitOf(option, desk && judgeOn(option.palette, desk), ground))
 }

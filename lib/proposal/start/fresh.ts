@@ -1,4 +1,5 @@
-import { judge } from '../../colour/palette/judge'
+import { type Desk, deskOf } from '../../colour/palette/desk'
+import { judgeOn } from '../../colour/palette/judge'
 import type { Chip, SiteColour } from '../../colour/palette/palette'
 import type { Wanted } from '../../recipe/substitutes'
 import { askOf, monthOf } from '../design/ask'
@@ -28,12 +29,20 @@ export const wantedFor = ({ draft, facts }: Ground): Wanted => ({
 	lengths: facts.studio.lengths,
 })
 
-/** Colours with what each echoes at this client, whatever was said of them before. */
-export function setAgainst(palette: readonly Chip[], ground: Ground): DraftOption['palette'] {
+/** What palettes are judged on at this client's, worked out once for all of them; undefined while there is no container. */
+export function deskFor(ground: Ground): Desk | undefined {
 	const ask = askOf({ ...ground.draft, containers: containersOf(ground) }, ground.facts, ground.site)
+	return ask && deskOf(ask)
+}
+
+/** Colours with what each echoes, of at most as many letters as a chip's line has. */
+export const asPalette = (colours: readonly (Chip & { readonly echoes: string })[]): DraftOption['palette'] =>
+	colours.map(({ name, hex, echoes }) => ({ name, hex, echoes: echoes.slice(0, 60) }))
+
+/** Colours with what each echoes at this client, whatever was said of them before. */
+export function setAgainst(palette: readonly Chip[], desk: Desk | undefined): DraftOption['palette'] {
 	const chips = palette.map(({ name, hex }) => ({ name, hex }))
-	if (ask === undefined) return chips.map((chip) => ({ ...chip, echoes: '' }))
-	return judge(chips, ask).colours.map(({ name, hex, echoes }) => ({ name, hex, echoes: echoes.slice(0, 60) }))
+	return asPalette(desk === undefined ? chips.map((chip) => ({ ...chip, echoes: '' })) : judgeOn(chips, desk).colours)
 }
 
 type Put = Pick<Draft, 'options'> & Partial<Pick<Draft, 'title' | 'letter' | 'extras' | 'design' | 'containers'>>

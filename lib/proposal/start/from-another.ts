@@ -1,7 +1,7 @@
 import { cents } from '../../units/cents'
 import { grownLines } from '../design/grown-lines'
 import type { Draft, DraftOption } from '../draft'
-import { cardsToFill, type Fresh, type Ground, setAgainst, wantedFor, withPut } from './fresh'
+import { cardsToFill, deskFor, type Fresh, type Ground, setAgainst, wantedFor, withPut } from './fresh'
 import { oldPots, recipeFor, recipesIn, type Vessels } from './old-pots'
 import { soundRecipe } from './sound-recipe'
 
@@ -22,7 +22,7 @@ function optionFrom(of: DraftOption, key: string, { vessels }: Another, ground: 
 		option: {
 			key,
 			name: of.name,
-			palette: setAgainst(of.palette, ground),
+			palette: setAgainst(of.palette, deskFor(ground)),
 			pots: made.map(({ pot }) => pot),
 			supplementCents: cents(0),
 		},

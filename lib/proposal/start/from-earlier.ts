@@ -6,7 +6,7 @@ import { cents } from '../../units/cents'
 import { grownLines, regrown } from '../design/grown-lines'
 import type { Draft, DraftExtra, DraftLine, DraftOption } from '../draft'
 import type { Card } from '../facts'
-import { cardsToFill, containersOf, type Fresh, type Ground, setAgainst, wantedFor, withPut } from './fresh'
+import { cardsToFill, containersOf, deskFor, type Fresh, type Ground, setAgainst, wantedFor, withPut } from './fresh'
 import { oldPots, recipeFor, recipesIn, type Vessels } from './old-pots'
 import { soundRecipe } from './sound-recipe'
 import { type StandIns, standInsFor, withStandIns } from './stand-ins'
@@ -66,7 +66,7 @@ function optionFrom(of: DraftOption, key: string, { vessels }: Earlier, ground: 
 		const { recipe } = soundRecipe(recipeFor(card, own), materials, wanted)
 		return { container: card.id, lines: grownLines(recipe, [], card, materials) }
 	})
-	const palette = setAgainst(of.palette, ground)
+	const palette = setAgainst(of.palette, deskFor(ground))
 	return { option: { key, name: of.name, palette, pots, supplementCents: cents(0) }, told }
 }
 

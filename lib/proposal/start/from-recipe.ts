@@ -5,7 +5,7 @@ import { cents } from '../../units/cents'
 import { grownLines } from '../design/grown-lines'
 import type { LibraryRecipe } from '../design/propose'
 import type { Facts } from '../facts'
-import { cardsToFill, type Fresh, type Ground, setAgainst, wantedFor, withPut } from './fresh'
+import { cardsToFill, deskFor, type Fresh, type Ground, setAgainst, wantedFor, withPut } from './fresh'
 import { soundRecipe } from './sound-recipe'
 
 const order = ['accent', 'thriller', 'filler'] as const
@@ -26,7 +26,7 @@ export function fromRecipe({ name, lines }: LibraryRecipe, ground: Ground): Fres
 		container: card.id,
 		lines: grownLines(recipe, [], card, materials),
 	}))
-	const palette = setAgainst(coloursOf(recipe, materials), ground)
+	const palette = setAgainst(coloursOf(recipe, materials), deskFor(ground))
 	const option = { key: 'p1', name: name.slice(0, 60), palette, pots, supplementCents: cents(0) }
 	return { draft: withPut(ground, { title: name, options: [option] }), told }
 }
