@@ -6,12 +6,14 @@ import { decimalField, emptyOr, hexField, idField, onceField, text } from '../fi
 /** Rows of materials that the form of an extra has. */
 export const mostLines = 6
 
+const again = 'Open the collection again.'
+
 const version = z
 	.string()
-	.regex(/^\d{1,9}$/, 'Open the collection again.')
+	.regex(/^\d{1,9}$/, again)
 	.transform(Number)
-const keyOrNew = emptyOr(z.string().regex(/^[a-z0-9]{1,12}$/, 'Open the collection again.'))
-const does = z.enum(['keep', 'drop'], 'Open the collection again.')
+const keyOrNew = emptyOr(z.string().regex(/^[a-z0-9]{1,12}$/, again))
+const does = z.enum(['keep', 'drop'], again)
 const recipe = emptyOr(idField<'recipe'>())
 const of = { once: onceField, season: idField<'season'>(), version }
 
@@ -30,6 +32,7 @@ export const designForm = z
 		box: recipe,
 		bowl: recipe,
 	})
+	.refine(({ colour, hex }) => colour.length === hex.length, { message: again, path: ['colour'] })
 	.transform(({ colour, hex, pot, box, bowl, ...rest }) => ({
 		...rest,
 		recipes: { pot, box, bowl },
@@ -64,6 +67,10 @@ export const collectionExtraForm = z
 		material: rows(material),
 		count: rows(decimalField(0, 9999)),
 		holding: rows(holdingSchema),
+	})
+	.refine(({ material: { length }, count, holding }) => count.length === length && holding.length === length, {
+		message: again,
+		path: ['material'],
 	})
 	.transform(({ material: chosen, count, holding, ...rest }) => ({
 		...rest,

@@ -1,4 +1,3 @@
-import { capital } from '../../format/words'
 import { substitutes, type Wanted } from '../../recipe/substitutes'
 import type { DesignMaterial } from '../../recipe/traits'
 import type { MaterialId } from '../../units/id'
@@ -31,11 +30,11 @@ export function standInsFor(
 		const old = materials.get(id)
 		if (old !== undefined && !old.isRetired) return []
 		const stands = old && standInFor(old, named, taken, wanted)
-		const called = old === undefined ? 'A material that is not in the catalogue' : capital(old.name)
+		const called = old?.name ?? 'a material that is not in the catalogue'
 		const says =
 			stands === undefined
-				? `${called} is no longer taken and nothing like it is: it was left out.`
-				: `${called} is no longer taken: ${stands.name} stands in.`
+				? `Left out, since nothing like it is taken any more: ${called}.`
+				: `Instead of ${called}, no longer taken: ${stands.name}.`
 		return { id, stands: stands?.id ?? null, says }
 	})
 	return {

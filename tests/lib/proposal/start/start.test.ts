@@ -119,12 +119,10 @@ describe('from an earlier season', () => {
 
 	test('what is no longer taken is replaced by the nearest that is, or left out', () => {
 		const without = fromEarlier(earlier, retiredIn(ground, [materialId(24)]))
-		expect(without.told.filter((says) => says.startsWith('Brass globes is no longer taken: '))).toHaveLength(1)
+		expect(without.told.filter((says) => says.startsWith('Instead of brass globes, no longer taken: '))).toHaveLength(1)
 		expect(potOf(without.draft.options[0], 1).some(({ material }) => material === materialId(24))).toBe(false)
 		const alone = retiredIn(ground, [materialId(29)])
-		expect(fromEarlier(earlier, alone).told).toContain(
-			'Cedar is no longer taken and nothing like it is: it was left out.',
-		)
+		expect(fromEarlier(earlier, alone).told).toContain('Left out, since nothing like it is taken any more: cedar.')
 	})
 })
 

@@ -57,7 +57,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 			<SeenFilters />
 			{desk.draft.options.length === 0 && (
 				<p className="mt-5">
-					<a href={`/studio/season/${season.id}/start?client=${client.id}`} className="act inline-block">
+					<a href={`/studio/season/${season.id}/start?client=${client.id}`} className="act inline-flex items-center">
 						Start from…
 					</a>{' '}
 					<span className="text-soft">an earlier season, the collection, another client or a recipe</span>

@@ -4,6 +4,7 @@ import { first, idIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
+import { ErrorSummary } from '@/app/ui/error-summary'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { toApply } from '@/db/studio/collection/to-apply'
 import { capital, numberWord } from '@/lib/format/words'
@@ -27,6 +28,7 @@ export default async function Apply({ params, searchParams }: PageProps<'/studio
 	if (page === undefined) hide(who)
 	const query = await searchParams
 	const [drafted, alone, bare] = [count(query.drafted), count(query.alone), count(query.bare)]
+	const attempt = await attemptFor(who, query.form)
 	const { season } = page
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>
@@ -42,7 +44,8 @@ export default async function Apply({ params, searchParams }: PageProps<'/studio
 					{bare !== null && bare > 0 && ` ${numberWord(bare)} had no container to fill.`}
 				</p>
 			)}
-			<Whom page={page} attempt={await attemptFor(who, query.form)} />
+			<ErrorSummary errors={attempt.errors} labels={{ client: 'Clients', options: 'Each is offered' }} />
+			<Whom page={page} attempt={attempt} />
 			<Drafts drafts={page.drafts} />
 		</StudioFrame>
 	)

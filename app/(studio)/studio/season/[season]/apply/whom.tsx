@@ -1,5 +1,4 @@
 import { v7 } from 'uuid'
-import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField } from '@/app/ui/field'
 import { one } from '@/app/ui/settings-fields'
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
@@ -33,7 +32,6 @@ export function Whom({ page: { season, clients: all, problems }, attempt: { type
 	const tried = typed.client === undefined ? null : new Set([typed.client].flat())
 	return (
 		<form key={JSON.stringify(typed)} action={applyToClients} noValidate>
-			<ErrorSummary errors={errors} labels={{ client: 'Clients', options: 'Each is offered' }} />
 			<input type="hidden" name="once" value={v7()} />
 			<input type="hidden" name="season" value={season.id} />
 			<div className="flex flex-wrap items-end gap-x-8 gap-y-3">

@@ -24,12 +24,12 @@ export function MaterialRows({ materials, typed, errors, rows }: Props) {
 					const error = errors[`material.${row}`] ?? errors[`count.${row}`] ?? errors[`holding.${row}`]
 					return (
 						<li key={row}>
-							<div className="grid grid-cols-[1fr_5rem_7.5rem] gap-x-2">
+							<div className="grid grid-cols-2 gap-2 pb-2 sm:grid-cols-[1fr_5rem_7.5rem] sm:pb-0">
 								<select
 									name="material"
 									id={`material.${row}`}
 									aria-label={`Material ${index + 1}`}
-									className="box"
+									className="box col-span-2 sm:col-span-1"
 									defaultValue={at(typed, 'material', index)}
 								>
 									<option value="">nothing</option>

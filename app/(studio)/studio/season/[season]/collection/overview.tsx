@@ -36,7 +36,7 @@ export function Overview({ page, attempt, isSaved }: Props) {
 				</section>
 			) : (
 				<p className="mt-5">
-					<a href={`${here}/apply`} className="act first inline-block">
+					<a href={`${here}/apply`} className="act first inline-flex items-center">
 						Apply it to clients
 					</a>
 				</p>
