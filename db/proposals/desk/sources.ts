@@ -1,7 +1,7 @@
 import { and, desc, eq, gt, isNull, ne, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { Season } from '@/lib/season/season'
-import type { ClientId, ProposalId, SeasonId } from '@/lib/units/id'
+import type { Sources } from '@/lib/proposal/start/sources'
+import type { ClientId, SeasonId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
 import { client, draft, proposal, season } from '../../schema'
@@ -10,39 +10,15 @@ import { denied } from '../../viewer'
 
 const most = 100
 
-export type Source = {
-	readonly proposal: ProposalId
-	readonly name: string
-	readonly season: Season
-	readonly palette: string
-	readonly hexes: string
-}
-
-/** What a draft can be started from. */
-export type Sources = {
-	readonly client: { readonly id: ClientId; readonly name: string }
-	readonly season: typeof season.$inferSelect
-	/** This client's own of other seasons, the newest first. */
-	readonly earlier: readonly Source[]
-	/** Other clients', of this season first. */
-	readonly others: readonly Source[]
-	readonly designs: readonly string[]
-	readonly recipes: readonly { readonly id: string; readonly name: string }[]
-	/** The draft that is there already, and whether it holds a palette. */
-	readonly there: { readonly proposal: ProposalId; readonly isFilled: boolean } | null
-}
-
 const paletteOf = sql<string>`CASE WHEN ${proposal.paletteCount} = 1 THEN ${proposal.palette} ELSE ${proposal.paletteCount} || ' palettes' END`
 
 const withPalettes = (db: Reading) =>
 	db
 		.select({
 			proposal: proposal.id,
-			client: client.id,
 			name: client.name,
 			season: { quarter: season.quarter, year: season.year },
 			palette: paletteOf,
-			hexes: proposal.paletteHexes,
 		})
 		.from(proposal)
 		.innerJoin(client, eq(client.id, proposal.clientId))

@@ -1,15 +1,15 @@
 import { asc, eq, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { CollectionPage } from '@/lib/collection/pages'
 import { problems } from '@/lib/collection/problems'
 import { collectionStandIns } from '@/lib/collection/stand-ins'
-import type { Problem } from '@/lib/proposal/problem'
 import type { SeasonId } from '@/lib/units/id'
 import { designMaterials } from '../../catalogue/design-materials'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
 import { material, season } from '../../schema'
 import { denied } from '../../viewer'
-import { collectionOf, type KeptCollection } from './kept'
+import { collectionOf } from './kept'
 
 const materialsIn = (db: Reading) =>
 	db
@@ -18,15 +18,6 @@ const materialsIn = (db: Reading) =>
 		.where(isNull(material.retiredAt))
 		.orderBy(asc(material.role), asc(material.name))
 		.all()
-
-export type CollectionPage = KeptCollection & {
-	readonly season: typeof season.$inferSelect
-	readonly recipes: readonly { readonly id: string; readonly name: string; readonly isOfSeason: boolean }[]
-	readonly materials: ReturnType<typeof materialsIn>
-	readonly problems: readonly Problem[]
-	/** What stands in for materials that are no longer taken. */
-	readonly standIns: readonly string[]
-}
 
 /** A season's house designs with all that they are chosen from; no cost among it. */
 export async function readCollection(viewer: Viewer, of: SeasonId): Promise<CollectionPage | undefined> {

@@ -1,10 +1,10 @@
 import { and, asc, desc, eq, gt, isNull, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { DraftFit, ToApply, Undrafted } from '@/lib/collection/pages'
 import { problems } from '@/lib/collection/problems'
 import { mostClients } from '@/lib/forms/catalogue/start-forms'
-import type { Problem } from '@/lib/proposal/problem'
-import { type Fit, fitsOf } from '@/lib/proposal/start/fit'
-import type { ClientId, PersonId, ProposalId, SeasonId } from '@/lib/units/id'
+import { fitsOf } from '@/lib/proposal/start/fit'
+import type { PersonId, SeasonId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
 import { draftOf } from '../../proposals/documents'
@@ -23,7 +23,7 @@ const firstPlace = (what: typeof place.name | typeof place.wallHex) =>
 const containers = sql<number>`(SELECT count(*) FROM ${container} JOIN ${place} ON ${place.id} = ${container.placeId} WHERE ${place.clientId} = ${client.id} AND ${container.retiredAt} IS NULL)`
 
 /** Clients with no proposal for the season, or with a draft that holds no palette. */
-function unfilled(db: Reading, of: SeasonId) {
+function unfilled(db: Reading, of: SeasonId): Undrafted[] {
 	const none = isNull(proposal.id)
 	const empty = and(eq(proposal.state, 'drafting'), eq(proposal.revisionNumber, 0), eq(proposal.paletteCount, 0))
 	return db
@@ -34,7 +34,6 @@ function unfilled(db: Reading, of: SeasonId) {
 			place: firstPlace(place.name),
 			wall: firstPlace(place.wallHex),
 			containers,
-			proposal: proposal.id,
 		})
 		.from(client)
 		.leftJoin(proposal, and(eq(proposal.clientId, client.id), eq(proposal.seasonId, of)))
@@ -69,25 +68,6 @@ const drafted = (db: Reading, of: SeasonId) =>
 		.limit(mostClients)
 		.all()
 
-export type DraftFit = {
-	readonly proposal: ProposalId
-	readonly client: ClientId
-	readonly name: string
-	readonly wall: string | null
-	readonly hexes: string
-	/** Its first place, which its picture shows. */
-	readonly place: string | null
-	readonly fits: readonly Fit[]
-}
-
-export type ToApply = {
-	readonly season: typeof season.$inferSelect
-	readonly designs: readonly { readonly name: string; readonly hexes: string }[]
-	readonly problems: readonly Problem[]
-	readonly clients: ReturnType<typeof unfilled>
-	readonly drafts: readonly DraftFit[]
-}
-
 /** How each draft stands now, whatever was changed in it since it was made. */
 function fitsIn(
 	db: Reading,
@@ -116,10 +96,6 @@ export async function toApply(viewer: Viewer, of: SeasonId, stamp: Pick<Stamp, '
 		const { collection } = collectionOf(db, of)
 		return {
 			season: found,
-			designs: collection.designs.map(({ name, palette }) => ({
-				name,
-				hexes: palette.map(({ hex }) => hex).join(' '),
-			})),
 			problems: problems(collection, libraryIn(db)),
 			clients: unfilled(db, of),
 			drafts: fitsIn(db, viewer, { season: of, by: viewer.person }, stamp),

@@ -1,5 +1,5 @@
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
-import type { DraftFit } from '@/db/studio/collection/to-apply'
+import type { DraftFit } from '@/lib/collection/pages'
 import { list } from '@/lib/format/words'
 
 type Props = { readonly drafts: readonly DraftFit[] }

@@ -1,4 +1,4 @@
-import type { CollectionPage } from '@/db/studio/collection/read'
+import type { CollectionPage } from '@/lib/collection/pages'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
 import { holdings, roles } from '@/lib/recipe/material'
 

@@ -1,6 +1,6 @@
 import { Strip } from '@/app/ui/strip'
-import type { CollectionPage } from '@/db/studio/collection/read'
 import { mostDesigns, mostExtras } from '@/lib/collection/collection'
+import type { CollectionPage } from '@/lib/collection/pages'
 import { list, numberWord } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
 import { WordsForm } from './words-form'

@@ -1,5 +1,5 @@
-import type { Source, Sources } from '@/db/proposals/desk/sources'
 import { list } from '@/lib/format/words'
+import type { Source, Sources } from '@/lib/proposal/start/sources'
 import { seasonName } from '@/lib/season/season'
 import { Way } from './way'
 
