@@ -20,6 +20,8 @@ const families = [
 	'Larken',
 ]
 const trades = ['Tea Room', 'Ironmongery', 'Framing', 'Grocery', 'household']
+/** Nobody is anybody's neighbour. */
+const streets = ['Lane', 'Row', 'Quay', 'Steps', 'Yard']
 const fronts = [
 	['clapboard', '#5f7488', '#24365a', 'door', '#24365a'],
 	['brick', '#8b4a3a', '#2f3e34', 'door brass', '#b08d4a'],
@@ -55,7 +57,7 @@ async function arrive(designer: Viewer, index: number, stamp: Stamp): Promise<Cl
 	const [wallKind, wall, door, colour, seen] = nth(fronts, index + Math.floor(index / 5))
 	const site = { taxMilliPercent: 6000, driveMinutes: 5 + (index % 17), zoneCents: null, hardinessZone: 6.5 }
 	const walls = { wallKind, wallHex: hex(wall), doorHex: hex(door), accessNote: '' }
-	const fields = { name: 'Front door', address: `${index + 1} Tidewater Row`, ...site, ...walls }
+	const fields = { name: 'Front door', address: `4 ${family} ${nth(streets, index)}`, ...site, ...walls }
 	const { id: place } = must(name, await savePlace(designer, { client, place: null }, fields, stamp))
 	must(
 		name,

@@ -13,6 +13,7 @@ import { draftOf } from '../documents'
 import { keepDraft } from '../draft'
 import { factsFor, type Shared, siteColoursOf } from '../facts'
 import { findProposal } from '../find'
+import { aroundIn } from './around'
 
 /** Why nothing was written: there is a draft with palettes already, or no container to fill. */
 export type NotFilled = 'left alone' | 'no containers'
@@ -64,7 +65,7 @@ export function fillDraft<F extends Fresh>(
 	if (draft.options.length > 0 || found.row.revisionNumber > 0)
 		return { ok: false, why: 'left alone', proposal: begun.id }
 	const facts = factsFor(tx, found, viewer.person, shared)
-	const fresh = make({ draft, facts, site: siteColoursOf(tx, facts) })
+	const fresh = make({ draft, facts, site: siteColoursOf(tx, facts), around: aroundIn(tx, found, facts) })
 	keepDraft(tx, begun.id, version + 1, fresh.draft, { at: stamp.at, by: viewer.person })
 	append(tx, stamp, viewer, {
 		act: 'draft started',

@@ -7,6 +7,7 @@ import { fitsOf } from '@/lib/proposal/start/fit'
 import type { PersonId, SeasonId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
+import { aroundIn } from '../../proposals/desk/around'
 import { draftOf } from '../../proposals/documents'
 import { factsFor, sharedIn, siteColoursOf } from '../../proposals/facts'
 import { findProposal } from '../../proposals/find'
@@ -80,7 +81,8 @@ function fitsIn(
 		const found = findProposal(db, viewer, 'see the draft', row.proposal, stamp)
 		if (!found.ok) return []
 		const facts = factsFor(db, found, by, shared)
-		const ground = { draft: draftOf(db, row.proposal).draft, facts, site: siteColoursOf(db, facts) }
+		const beside = { site: siteColoursOf(db, facts), around: aroundIn(db, found, facts) }
+		const ground = { draft: draftOf(db, row.proposal).draft, facts, ...beside }
 		const first = ground.draft.containers[0]?.id
 		const shown = facts.cards.find(({ id }) => id === first)?.place ?? null
 		return { ...row, place: shown, fits: fitsOf(ground) }

@@ -1,6 +1,7 @@
 import { judgeOn } from '../../colour/palette/judge'
 import type { Judged } from '../../colour/palette/palette'
 import { list } from '../../format/words'
+import type { Finding } from '../../recipe/check/finding'
 import { potStates } from '../design/pot-state'
 import type { DraftOption } from '../draft'
 import type { Card } from '../facts'
@@ -33,11 +34,14 @@ function grouped(found: readonly Found[]): string[] {
 	})
 }
 
-function findingsIn(option: DraftOption, { draft, facts }: Ground): { found: Found[]; share: number } {
+/** What weighs most, and a palette that was there before. */
+const isAgain = ({ key, weight }: Finding): boolean => weight === 'look again' || key.startsWith('palette/')
+
+function findingsIn(option: DraftOption, { draft, facts, around }: Ground): { found: Found[]; share: number } {
 	const name = new Map(facts.cards.map((card: Card) => [card.id, card.name]))
-	const states = potStates(option, draft, facts).map(({ container, open }) => ({
+	const states = potStates(option, draft, facts, around).map(({ container, open }) => ({
 		at: name.get(container) ?? '',
-		again: open.filter(({ weight }) => weight === 'look again'),
+		again: open.filter(isAgain),
 	}))
 	const found = states.flatMap(({ at, again }) => again.map(({ says }) => ({ says, at })))
 	const bad = states.filter(({ again }) => again.length > 0).length

@@ -1,14 +1,21 @@
 import { type Desk, deskOf } from '../../colour/palette/desk'
 import { judgeOn } from '../../colour/palette/judge'
 import type { Chip, SiteColour } from '../../colour/palette/palette'
-import type { Wanted } from '../../recipe/substitutes'
+import type { Wanted } from '../../recipe/library/substitutes'
+import type { Around } from '../design/around/around'
 import { askOf, monthOf } from '../design/ask'
 import type { Draft, DraftOption } from '../draft'
 import type { Card, Facts } from '../facts'
 import { cardsOf } from '../job-of'
 
 /** For whom a draft is started: the draft as it stands, and what is known of the client. */
-export type Ground = { readonly draft: Draft; readonly facts: Facts; readonly site: readonly SiteColour[] }
+export type Ground = {
+	readonly draft: Draft
+	readonly facts: Facts
+	readonly site: readonly SiteColour[]
+	/** Palettes of another time or door, where they are known. */
+	readonly around?: Around
+}
 
 /** A draft that was started, and what had to be done otherwise than before. */
 export type Fresh = { readonly draft: Draft; readonly told: readonly string[] }

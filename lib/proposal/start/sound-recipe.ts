@@ -1,6 +1,6 @@
 import { heldAnew } from '../../recipe/held-anew'
+import type { Wanted } from '../../recipe/library/substitutes'
 import type { RecipeLine } from '../../recipe/recipe'
-import type { Wanted } from '../../recipe/substitutes'
 import type { Facts } from '../facts'
 import { standInsFor, withStandIns } from './stand-ins'
 

@@ -1,4 +1,4 @@
-import { substitutes, type Wanted } from '../../recipe/substitutes'
+import { substitutes, type Wanted } from '../../recipe/library/substitutes'
 import type { DesignMaterial } from '../../recipe/traits'
 import type { MaterialId } from '../../units/id'
 
