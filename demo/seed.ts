@@ -12,6 +12,7 @@ import { type PlaceKey, places } from './cast/sites/places'
 import { staff, studio } from './cast/studio'
 import { catalogue } from './play/catalogue'
 import { arrivals } from './play/clients'
+import { collecting } from './play/collection'
 import { house } from './play/house'
 import { keysOf, tableOf } from './play/keys'
 import { post } from './play/post'
@@ -65,7 +66,8 @@ function castOf(stage: Stage): Seeded {
  */
 export async function seed({ today, canary = false }: { today: Day; canary?: boolean }): Promise<Seeded> {
 	const stage = emptyStage(today, canary ? tellCanaries : tellPlainly, viewerOf)
-	const acts = [...house(stage), ...catalogue(stage), ...arrivals(stage), ...stories(stage), ...post(stage)]
+	const prepared = [...house(stage), ...catalogue(stage), ...arrivals(stage), ...collecting(stage)]
+	const acts = [...prepared, ...stories(stage), ...post(stage)]
 	await play(acts, stampsFrom(`sedge and lantern ${today}`))
 	return castOf(stage)
 }

@@ -3,7 +3,8 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Draft } from '@/lib/proposal/draft'
 import type { State } from '@/lib/proposal/state'
 import { hexesOf } from '@/lib/season/standing'
-import type { MaterialId, ProposalId } from '@/lib/units/id'
+import type { Moment } from '@/lib/units/day'
+import type { MaterialId, PersonId, ProposalId } from '@/lib/units/id'
 import { read, type Tx, write } from '../open'
 import { draft, draftMaterial, material, proposal } from '../schema'
 import type { Stamp } from '../stamp'
@@ -68,6 +69,20 @@ export type Saved =
 
 export type Saving = { readonly proposal: ProposalId; readonly version: number; readonly draft: Draft }
 
+/** The next version of a draft, with what the ledger and the shelf know of it; whoever calls has looked who may. */
+export function keepDraft(
+	tx: Tx,
+	id: ProposalId,
+	version: number,
+	next: Draft,
+	{ at, by }: { at: Moment; by: PersonId },
+) {
+	const row = { version, document: JSON.stringify(next), updatedAt: at, updatedBy: by }
+	tx.update(draft).set(row).where(eq(draft.proposalId, id)).run()
+	keepMaterials(tx, id, next)
+	showInLedger(tx, id, next)
+}
+
 /** Saves over the version that was read, and over no other: what was saved elsewhere meanwhile is handed back. */
 export async function saveDraft(
 	viewer: Viewer,
@@ -81,10 +96,7 @@ export async function saveDraft(
 		const kept = draftOf(tx, id)
 		if (kept.version !== version)
 			return { ok: false, why: 'saved elsewhere', version: kept.version, theirs: kept.draft }
-		const row = { version: version + 1, document: JSON.stringify(next), updatedAt: stamp.at, updatedBy: viewer.person }
-		tx.update(draft).set(row).where(eq(draft.proposalId, id)).run()
-		keepMaterials(tx, id, next)
-		showInLedger(tx, id, next)
+		keepDraft(tx, id, version + 1, next, { at: stamp.at, by: viewer.person })
 		return { ok: true, version: version + 1 }
 	})
 }

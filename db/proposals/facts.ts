@@ -1,12 +1,13 @@
-import { and, asc, eq, inArray, isNull, notInArray, sql } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull } from 'drizzle-orm'
 import type { SiteColour } from '@/lib/colour/palette/palette'
-import type { Card, Customer, Facts, Material, Site } from '@/lib/proposal/facts'
+import { materialsFor, type Shelf } from '@/lib/proposal/design/shelf'
+import type { Card, Customer, Facts, Site } from '@/lib/proposal/facts'
 import { cents } from '@/lib/units/cents'
-import type { ClientId, MaterialId, PersonId, ProposalId, SeasonId } from '@/lib/units/id'
-import { designMaterials } from '../catalogue/design-materials'
+import type { ClientId, PersonId, SeasonId } from '@/lib/units/id'
+import { shelfIn } from '../catalogue/priced-materials'
 import type { Reading } from '../open'
-import { type client, contact, container, draftMaterial, pack, person, place, proposal, siteColour } from '../schema'
-import { latestRates } from '../studio/rates'
+import { type client, contact, container, person, place, siteColour } from '../schema'
+import { latestRates, type VersionedRates } from '../studio/rates'
 import type { Found } from './find'
 
 const centsOrNull = (amount: number | null) => (amount === null ? null : cents(amount))
@@ -44,47 +45,6 @@ function cardsOf(db: Reading, of: ClientId): Card[] {
 		.map(({ card: { placeId, ...card } }) => ({ ...card, place: placeId }))
 }
 
-/** Materials that another proposal of the season names, one that is still alive. */
-function usedElsewhere(db: Reading, of: ProposalId, season: SeasonId): Set<MaterialId> {
-	const rows = db
-		.selectDistinct({ id: draftMaterial.materialId })
-		.from(draftMaterial)
-		.innerJoin(proposal, eq(proposal.id, draftMaterial.proposalId))
-		.where(
-			and(
-				eq(proposal.seasonId, season),
-				sql`${proposal.id} <> ${of}`,
-				notInArray(proposal.state, ['skipped', 'withdrawn', 'cancelled']),
-			),
-		)
-		.all()
-	return new Set(rows.map(({ id }) => id))
-}
-
-/**
- * Every material with its cheapest pack per unit, freight included, how often the studio's own has stood outside, and
- * whether anybody else takes it.
- */
-function materialsFor(db: Reading, of: ProposalId, seasonId: SeasonId): Facts['materials'] {
-	const elsewhere = usedElsewhere(db, of, seasonId)
-	const packs = db
-		.select()
-		.from(pack)
-		.where(isNull(pack.retiredAt))
-		.orderBy(sql`${pack.priceCents} * (100 + ${pack.freightPercent}) / ${pack.size} DESC`, asc(pack.id))
-		.all()
-	const best = new Map(packs.map((each) => [each.materialId, each]))
-	return new Map(
-		designMaterials(db).map(({ usesBefore, ...each }): [MaterialId, Material] => {
-			const sold = best.get(each.id)
-			const found = sold
-				? { size: sold.size, cents: cents(sold.priceCents), freightPercent: sold.freightPercent }
-				: null
-			return [each.id, { ...each, pack: found, usesBefore, onlyHere: !elsewhere.has(each.id) }]
-		}),
-	)
-}
-
 function customer({ name, kind, netDays, exemptCertificate, exemptExpires }: typeof client.$inferSelect): Customer {
 	const exempt =
 		exemptCertificate === null || exemptExpires === null
@@ -111,21 +71,32 @@ export function siteColoursOf(db: Reading, { sites }: Pick<Facts, 'sites'>): Sit
 	return of.flatMap((place) => rows.filter((row) => row.placeId === place).map(({ placeId: _, ...colour }) => colour))
 }
 
-/** What a draft is priced and shown with, as the record stands now. */
-export function factsFor(db: Reading, { row, client: of, season, studio }: Found, designer: PersonId): Facts {
+/** What is the same for every client of a season, read once where many are gone through. */
+export type Shared = VersionedRates & { readonly designer: string; readonly shelf: Shelf }
+
+export function sharedIn(db: Reading, season: SeasonId, designer: PersonId): Shared {
 	const [signer] = db.select({ name: person.name }).from(person).where(eq(person.id, designer)).all()
-	const { version, rates } = latestRates(db)
+	return { ...latestRates(db), designer: signer?.name ?? '', shelf: shelfIn(db, season) }
+}
+
+/** What a draft is priced and shown with, as the record stands now. */
+export function factsFor(
+	db: Reading,
+	{ row, client: of, season, studio }: Found,
+	designer: PersonId,
+	shared: Shared = sharedIn(db, row.seasonId, designer),
+): Facts {
 	return {
 		proposal: row.id,
 		studio: { name: studio.name, currency: studio.currency, lengths: studio.lengths },
-		designer: signer?.name ?? studio.name,
+		designer: shared.designer || studio.name,
 		season: { quarter: season.quarter, year: season.year },
 		customer: customer(of),
 		hasApprover: hasApprover(db, of.id),
 		sites: sitesOf(db, of.id),
 		cards: cardsOf(db, of.id),
-		materials: materialsFor(db, row.id, row.seasonId),
-		ratesVersion: version,
-		rates,
+		materials: materialsFor(shared.shelf, row.id),
+		ratesVersion: shared.version,
+		rates: shared.rates,
 	}
 }

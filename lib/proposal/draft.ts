@@ -5,7 +5,7 @@ import type { Day } from '../units/day'
 import { centsSchema, daySchema, hexSchema, idSchema } from '../units/schema'
 import { isClean, normal } from '../units/text'
 
-const words = (max: number) =>
+export const words = (max: number) =>
 	z
 		.string()
 		.max(4 * max)
@@ -13,7 +13,7 @@ const words = (max: number) =>
 		.transform(normal)
 		.pipe(z.string().max(max))
 const dayOrNone = daySchema.nullable()
-const key = z.string().regex(/^[a-z0-9]{1,12}$/, 'is not a key')
+export const keySchema = z.string().regex(/^[a-z0-9]{1,12}$/, 'is not a key')
 /** The most that a supplement or a season at a fixed price may come to: 100,000.00. */
 export const mostCents = 10_000_000
 const money = z.int().min(0).max(mostCents).pipe(centsSchema)
@@ -47,7 +47,7 @@ const colourSchema = z.strictObject({
 })
 
 const optionSchema = z.strictObject({
-	key,
+	key: keySchema,
 	name: words(60),
 	palette: z.array(colourSchema).max(8),
 	pots: z.array(z.strictObject({ container: idSchema<'container'>(), lines: linesSchema })).max(60),
@@ -55,8 +55,8 @@ const optionSchema = z.strictObject({
 	supplementCents: money,
 })
 
-const extraSchema = z.strictObject({
-	key,
+export const extraSchema = z.strictObject({
+	key: keySchema,
 	name: words(80),
 	words: words(300),
 	place: idSchema<'place'>(),
@@ -66,7 +66,7 @@ const extraSchema = z.strictObject({
 
 /** A check that the designer has looked at and lets stand, with the note why. */
 const overruledSchema = z.strictObject({
-	option: key,
+	option: keySchema,
 	container: idSchema<'container'>(),
 	check: z.string().max(80),
 	note: words(200),

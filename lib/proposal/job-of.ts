@@ -40,7 +40,7 @@ function payerOf({ kind, netDays, exempt }: Customer, lastDay: Day | null): Paye
 }
 
 /** The containers of a draft that are the client's, in the order of the draft. */
-export function cardsOf({ containers }: Draft, { cards }: Facts): Card[] {
+export function cardsOf({ containers }: Pick<Draft, 'containers'>, { cards }: Pick<Facts, 'cards'>): Card[] {
 	return containers.map(({ id }) => cards.find((card) => card.id === id) ?? null).filter(isSome)
 }
 

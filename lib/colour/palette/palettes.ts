@@ -1,8 +1,9 @@
 import { capital, numberWord } from '../../format/words'
 import { monthName } from '../../recipe/almanac/months'
 import type { MaterialId } from '../../units/id'
-import { nameOf, nounOf } from '../name-of'
-import { type Desk, deskOf, type Known, nearestFirst } from './desk'
+import { nounOf } from '../name-of'
+import { chipsOf } from './chips-of'
+import { type Desk, deskOf, nearestFirst } from './desk'
 import { echoesWithin, judgeOn } from './judge'
 import { leadsOf } from './leads'
 import type { Chip, Palette, PaletteAsk } from './palette'
@@ -15,16 +16,6 @@ export type Proposed = {
 	readonly echoed: readonly (Chip & { readonly materials: readonly MaterialId[] })[]
 	/** Why there are fewer than three; null where there are three. */
 	readonly short: string | null
-}
-
-/** A plain name, unless two of the palette's colours would share it. */
-function chipsOf(picks: readonly Known[]): Chip[] {
-	const names = picks.map(({ material }) => nameOf(material.hex))
-	return picks.map(({ material: { name, hex } }, index) => {
-		const own = names[index] ?? ''
-		const isTwice = names.filter((other) => other === own).length > 1
-		return { name: capital(isTwice ? name : own).slice(0, 40), hex }
-	})
 }
 
 /** "Copper and plum": the first two colours, in as few words as tell it from those before. */
@@ -68,7 +59,7 @@ export function palettes(ask: PaletteAsk): Proposed {
 	for (const { known, echoes: target } of leadsOf(desk)) {
 		const picks = picksFor(known, target, { desk, echoes, before })
 		before.push(picks)
-		const chips = chipsOf(allOf(picks))
+		const chips = chipsOf(allOf(picks).map(({ material }) => material))
 		const taken = made.map(({ name }) => name)
 		made.push({ name: called(chips, taken), ...judgeOn(chips, desk) })
 	}

@@ -1,4 +1,5 @@
 import type { PaletteColour } from '../../colour/palette/palette'
+import { heldAnew } from '../../recipe/held-anew'
 import { canBeLent, type Holding } from '../../recipe/material'
 import type { RecipeLine } from '../../recipe/recipe'
 import type { DesignMaterial } from '../../recipe/traits'
@@ -26,7 +27,7 @@ function takes(line: RecipeLine, from: readonly DesignMaterial[], materials: Mat
 
 /**
  * A recipe in the colours of a palette: each thriller and accent becomes a material of the palette that does the same
- * work, each material once; lights stay, and so does what the palette has nothing for.
+ * work, each material once; lights stay, and so does what the palette has nothing for. What is held follows.
  */
 export function dressed(
 	recipe: readonly RecipeLine[],
@@ -34,12 +35,15 @@ export function dressed(
 	materials: Materials,
 ): RecipeLine[] {
 	let free = madeOf(palette, materials).filter(({ kind }) => kind !== 'light')
-	return recipe.map((line) => {
+	const others = new Map<MaterialId, MaterialId>()
+	const lines = recipe.map((line) => {
 		const isColoured = line.role === 'thriller' || line.role === 'accent'
 		if (!isColoured || materials.get(line.material)?.kind === 'light') return line
 		const taken = takes(line, free, materials)
 		if (taken === undefined) return line
 		free = free.filter(({ id }) => id !== taken.id)
+		others.set(line.material, taken.id)
 		return { ...line, material: taken.id, holding: holdingOf(taken, line.holding) }
 	})
+	return lines.map((line) => ({ ...line, grows: heldAnew(line.grows, others) }))
 }

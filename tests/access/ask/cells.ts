@@ -53,8 +53,13 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 	})[thing]
 
 /** The address with an id in it, and what a page needs beside it. */
-export function pathOf({ route, path }: Pick<Row, 'route' | 'path'>, id: string, { place, revision }: Things): string {
+export function pathOf(
+	{ route, path }: Pick<Row, 'route' | 'path'>,
+	id: string,
+	{ client, place, revision }: Things,
+): string {
 	const address = (path ?? route.replace(/\[[^\]]+\]/, id)).replace('[revision]', `${revision.slice(0, 16)}.svg`)
+	if (route.endsWith('/start')) return `${address}?client=${client}`
 	return route.endsWith('/container') ? `${address}?place=${place}` : address
 }
 

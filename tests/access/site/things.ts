@@ -18,6 +18,8 @@ export type Things = {
 	readonly material: string
 	readonly recipe: string
 	readonly supplier: string
+	/** Version of the winter's collection. */
+	readonly collection: number
 	/** Who came last of those who help. */
 	readonly helper: string
 	/** Of the place, the one that came last. */
@@ -61,6 +63,7 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			material: one(db, 'SELECT id FROM material ORDER BY id'),
 			recipe: one(db, 'SELECT id FROM recipe ORDER BY id'),
 			supplier: one(db, 'SELECT id FROM supplier ORDER BY id'),
+			collection: Number(one(db, 'SELECT version FROM collection WHERE season_id = ?', winter)),
 			colour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position DESC', place),
 			otherColour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position', place),
 			helper: one(db, "SELECT person_id FROM staff WHERE role = 'helper' ORDER BY ended_at IS NULL DESC, since DESC"),

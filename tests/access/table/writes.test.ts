@@ -78,6 +78,7 @@ describe('the designer', () => {
 	const again: Readonly<Record<string, Fields>> = {
 		plan: [['quarter', 'summer']],
 		begin: [],
+		saveDesign: [['name', 'Kelp and slate']],
 		hire: [['address', 'ysolt@sedgeandlantern.example']],
 		saveMaterial: [['name', 'Winterberry, short']],
 		saveSupplier: [['name', 'Ferrow and Sons']],
@@ -98,7 +99,7 @@ describe('the designer', () => {
 
 	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
 		const things = thingsOf(open.site.folder, open.site.cast, client)
-		if (name !== 'begin') return things
+		if (name !== 'begin' && name !== 'startFrom') return things
 		const newcomer = client === 'clapboard' ? 'newcomer' : 'vet'
 		const season = client === 'clapboard' ? open.site.cast.seasons.winter : open.site.cast.seasons.autumn
 		return { ...things, client: open.site.cast.clients[newcomer].id, season }

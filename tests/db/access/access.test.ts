@@ -2,10 +2,13 @@ import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { clientPage } from '@/db/clients/read-clients'
 import { keepAttempt } from '@/db/house/attempts'
 import { sideFile } from '@/db/house/side-file'
+import { planSeason } from '@/db/studio/seasons'
 import type { ClientKey } from '@/demo/cast/clients'
+import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
 import type { Viewer } from '@/lib/access/viewer'
 import { hash } from '@/lib/record/hash'
+import { day } from '@/lib/units/day'
 import { id } from '@/lib/units/id'
 import { stepsOf } from '../proposals/steps'
 import { found, stranger, studio } from '../stage/studio'
@@ -30,6 +33,14 @@ const who: Record<Person, AnyPersonKey | 'nobody' | 'system'> = {
 const mechanism = ['viewer actorOf', 'viewer denied', 'viewer seenBy', 'viewer visibleTo']
 
 let house: House
+
+const summer = {
+	quarter: 'summer',
+	year: 2027,
+	windowFrom: day('2027-06-07'),
+	windowTo: day('2027-06-18'),
+	answerBy: day('2027-05-14'),
+} as const
 
 async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: AnyPersonKey): Promise<Things> {
 	const designer = await of.as('designer')
@@ -67,7 +78,8 @@ const absent: Things = {
 	attempt: id<'once'>(absentId),
 }
 
-beforeEach(() => {
+beforeEach(async () => {
+	const unbegun = must('summer', await planSeason(await of.as('designer'), summer, of.stamp())).id
 	const mail = stranger(of.folder(), (sqlite) => {
 		sqlite.exec('UPDATE proposal SET seen_at = NULL')
 		return found(sqlite.prepare<[], string>('SELECT id FROM outbox WHERE sent_at IS NULL').pluck().get())
@@ -75,7 +87,8 @@ beforeEach(() => {
 	const { seasons, materials } = of.cast()
 	const helper = of.cast().people.helper.id
 	const machinery = { mail: id<'mail'>(mail), once: of.once, stamp: of.stamp }
-	house = { season: seasons.winter, helper, material: materials.cedar, stored: materials.brassGlobes, ...machinery }
+	const goods = { material: materials.cedar, stored: materials.brassGlobes }
+	house = { season: seasons.winter, unbegun, helper, ...goods, ...machinery }
 })
 
 const files = () => [found(globalThis.doorsillDatabase).sqlite, sideFile()] as const

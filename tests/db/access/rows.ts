@@ -27,7 +27,9 @@ import { beginProposal } from '@/db/proposals/begin'
 import { growOption, proposeOptions } from '@/db/proposals/desk/design-draft'
 import { previewOffer, priceDraft } from '@/db/proposals/desk/price-draft'
 import { readDesk } from '@/db/proposals/desk/read-desk'
+import { readSources } from '@/db/proposals/desk/sources'
 import { findStandIns } from '@/db/proposals/desk/stand-ins'
+import { startDraft } from '@/db/proposals/desk/start'
 import { readDraft, saveDraft } from '@/db/proposals/draft'
 import { publish } from '@/db/proposals/publish'
 import { readOffer } from '@/db/proposals/read-offer'
@@ -38,6 +40,10 @@ import { steer } from '@/db/proposals/steer'
 import { toInstall } from '@/db/proposals/to-install'
 import { verify } from '@/db/record/verify'
 import type { Stamp } from '@/db/stamp'
+import { applyCollection } from '@/db/studio/collection/apply'
+import { changeCollection } from '@/db/studio/collection/change'
+import { readCollection } from '@/db/studio/collection/read'
+import { toApply } from '@/db/studio/collection/to-apply'
 import { hireStaff } from '@/db/studio/hire'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
@@ -72,6 +78,8 @@ export type Things = {
 /** The things of the studio. */
 export type House = {
 	readonly season: SeasonId
+	/** One that nobody has a proposal for. */
+	readonly unbegun: SeasonId
 	readonly helper: PersonId
 	readonly material: MaterialId
 	/** Of which storage holds some. */
@@ -368,6 +376,16 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, { proposal, container }, { material, stamp }) =>
 		findStandIns(viewer, { proposal, draft, material, container }, stamp()),
 	),
+	'proposals/desk/sources readSources': row(
+		'client',
+		designerReads,
+	)((viewer, { client }, { season }) => readSources(viewer, { client, season })),
+	'proposals/desk/start startDraft': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, proposal }, { unbegun, stamp }) =>
+		startDraft(viewer, { client, season: unbegun, from: { is: 'earlier', proposal } }, stamp()),
+	),
 	'proposals/read-offer readOffer': row(
 		'client',
 		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),
@@ -395,6 +413,30 @@ export const rows: Readonly<Record<string, Row>> = {
 		to('value', 'value', 'none', 'none', 'none', 'none', 'none'),
 	)((viewer) => toInstall(viewer)),
 	'record/verify verify': row('studio', designerAndSystemRead)((viewer) => verify(viewer)),
+	'studio/collection/apply applyCollection': row(
+		'studio',
+		designerDoes,
+	)((viewer, { client }, { season, stamp }) =>
+		applyCollection(viewer, { season, clients: [client], options: 1 }, stamp()),
+	),
+	'studio/collection/change changeCollection': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { season, stamp }) =>
+		changeCollection(
+			viewer,
+			{ season, version: 7, change: { is: 'words', title: 'Winter at the door', letter: '' } },
+			stamp(),
+		),
+	),
+	'studio/collection/read readCollection': row(
+		'studio',
+		designerReads,
+	)((viewer, _, { season }) => readCollection(viewer, season)),
+	'studio/collection/to-apply toApply': row(
+		'studio',
+		designerReads,
+	)((viewer, _, { season, stamp }) => toApply(viewer, season, stamp())),
 	'studio/season-page seasonPage': row(
 		'studio',
 		designerAndSystemRead,

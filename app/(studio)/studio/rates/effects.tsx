@@ -50,7 +50,7 @@ export function Effects({ effects, currency, floor, save }: Props) {
 						</thead>
 						<tbody>
 							{priced.map(({ proposal, client, season, was, becomes }) => (
-								<tr key={proposal} className="border-t border-hair align-baseline">
+								<tr key={proposal} className="border-t border-line align-baseline">
 									<th scope="row" className="py-1.5 pe-4 text-start font-normal">
 										<a href={`/studio/proposal/${proposal}`}>{client}</a>{' '}
 										<span className="text-sm text-soft">{seasonName(season)}</span>

@@ -56,7 +56,7 @@ export function RateFields({ texts, stands, errors }: Props) {
 	return (
 		<div className="mt-8 max-w-5xl">
 			{rateTable.map(({ title, says, fields }) => (
-				<fieldset key={title} className="mt-8 border-t border-hair pt-4">
+				<fieldset key={title} className="mt-8 border-t border-line pt-4">
 					<legend className="float-left text-xl font-bold">{title}</legend>
 					<p className="clear-both text-soft">{says}</p>
 					<div className="grid gap-x-8 sm:grid-cols-2 lg:grid-cols-3">
@@ -72,7 +72,7 @@ export function RateFields({ texts, stands, errors }: Props) {
 					</div>
 				</fieldset>
 			))}
-			<fieldset className="mt-8 border-t border-hair pt-4">
+			<fieldset className="mt-8 border-t border-line pt-4">
 				<legend className="float-left text-xl font-bold">Sales tax</legend>
 				<p className="clear-both text-soft">
 					Which parts of a job are taxed where you work is your accountant’s to say. The rate itself stands with each place.

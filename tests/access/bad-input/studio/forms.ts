@@ -59,6 +59,29 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: [],
 	},
 	begin: { fields: { client: 'id', season: 'id' }, hidden: ['client', 'season'] },
+	saveCollectionWords: {
+		fields: { season: 'id', version: 'number', title: 'words', letter: 'lines' },
+		hidden: ['season', 'version'],
+	},
+	saveDesign: {
+		fields: {
+			...{ season: 'id', version: 'number', design: 'choice', does: 'choice' },
+			...{ name: 'words', colour: 'words', hex: 'hex', pot: 'choice', box: 'choice', bowl: 'choice' },
+		},
+		hidden: ['season', 'version', 'design', 'does'],
+	},
+	saveCollectionExtra: {
+		fields: {
+			...{ season: 'id', version: 'number', extra: 'choice', does: 'choice', name: 'words', words: 'words' },
+			...{ minutes: 'number', material: 'choice', count: 'number', holding: 'choice' },
+		},
+		hidden: ['season', 'version', 'extra', 'does'],
+	},
+	applyToClients: { fields: { season: 'id', options: 'choice', client: 'id' }, hidden: ['season', 'client'] },
+	startFrom: {
+		fields: { season: 'id', client: 'id', from: 'choice', which: 'choice' },
+		hidden: ['season', 'client', 'from'],
+	},
 	remind: {
 		fields: { proposal: 'id', season: 'id', page: 'number', again: 'choice' },
 		hidden: ['proposal', 'season', 'page', 'again'],

@@ -20,6 +20,8 @@ export const metadata: Metadata = { title: 'Proposal' }
 const tellings: Record<string, string> = {
 	published: 'Published. The client’s contacts hear of it by mail.',
 	steered: 'Done.',
+	started: 'The draft is started: look it through and tune it.',
+	changed: 'The draft is started. What is no longer taken, or gone, was replaced or left out: look at each container.',
 	'saved elsewhere':
 		'It was saved in another window a moment before. Nothing was published: look it through once more.',
 	'not ready': 'Nothing was published: see what is still missing.',
@@ -53,6 +55,14 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 			{told && <p className="said mt-5">{tellings[told] ?? `That could not be done: ${told}.`}</p>}
 			<Asked answer={desk.answer} timeZone={desk.timeZone} />
 			<SeenFilters />
+			{desk.draft.options.length === 0 && (
+				<p className="mt-5">
+					<a href={`/studio/season/${season.id}/start?client=${client.id}`} className="act inline-flex items-center">
+						Start from…
+					</a>{' '}
+					<span className="text-soft">an earlier season, the collection, another client or a recipe</span>
+				</p>
+			)}
 			<Editor
 				proposal={id}
 				version={desk.version}

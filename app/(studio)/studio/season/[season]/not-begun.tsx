@@ -18,10 +18,18 @@ export function NotBegun({ season, clients }: Props) {
 			<h2 id="not-begun" className="text-lg">
 				No proposal yet: {clients.count}
 			</h2>
+			<p>
+				<a href={`/studio/season/${season}/apply`}>Draft for them from the collection</a>
+			</p>
 			<ul className="mt-2 max-w-2xl border-t border-line">
 				{clients.first.map(({ id, name }) => (
 					<li key={id} className="flex items-baseline justify-between gap-4 border-b border-line py-1.5">
 						<a href={`/studio/clients/${id}`}>{name}</a>
+						<span className="ms-auto">
+							<a href={`/studio/season/${season}/start?client=${id}`} className="does inline-block">
+								Start from…<span className="sr-only"> for {name}</span>
+							</a>
+						</span>
 						<form action={begin}>
 							<input type="hidden" name="once" value={v7()} />
 							<input type="hidden" name="client" value={id} />

@@ -44,6 +44,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 					</a>
 				))}
 				<a href="/studio?plan">Plan a season</a>
+				<a href={`/studio/season/${id}/collection`}>The collection</a>
 			</p>
 			{first(told) === 'not waiting for them' && (
 				<p className="said mt-5">Nobody was reminded: it no longer waits for them.</p>
