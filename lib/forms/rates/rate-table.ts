@@ -26,7 +26,14 @@ const percent = (at: string, label: string, to = 100): RateField => ({
 	from: 0,
 	to,
 })
-const times = (at: string, label: string, to: number): RateField => ({ at, label, is: 'number', unit: '×', from: 0, to })
+const times = (at: string, label: string, to: number): RateField => ({
+	at,
+	label,
+	is: 'number',
+	unit: '×',
+	from: 0,
+	to,
+})
 const minutes = (at: string, label: string, to = 600): RateField => ({
 	at,
 	label,

@@ -51,7 +51,8 @@ describe('the house designs for one client', () => {
 	test('put the box’s recipe into the box and the pot’s into the pots, grown to each', () => {
 		const [option] = draft.options
 		const greens = (n: number) =>
-			option?.pots.find(({ container }) => container === containerId(n))?.lines.find(({ role }) => role === 'filler')?.count
+			option?.pots.find(({ container }) => container === containerId(n))?.lines.find(({ role }) => role === 'filler')
+				?.count
 		expect(greens(3)).toMatchObject({ way: 'grown', grows: { way: 'greens', count: 16 } })
 		expect(greens(1)).toMatchObject({ way: 'grown', grows: { way: 'greens', count: 12 } })
 		expect(greens(1)).not.toEqual(greens(2))

@@ -23,7 +23,9 @@ export function Effects({ effects, currency, floor, save }: Props) {
 				What this does to the open drafts
 			</h2>
 			<p className="mt-1 text-soft">
-				{priced.length === 0 ? 'No open draft is priced yet.' : 'Before tax; with several palettes the one of least price.'}
+				{priced.length === 0
+					? 'No open draft is priced yet.'
+					: 'Before tax; with several palettes the one of least price.'}
 				{others > 0 && priced.length > 0 && ` ${others} more are not priced yet.`} Nothing is saved yet.
 			</p>
 			{priced.length > 0 && (

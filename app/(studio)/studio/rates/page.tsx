@@ -29,8 +29,8 @@ export default async function RatesPage({ searchParams }: PageProps<'/studio/rat
 		<StudioFrame {...frame} here="Settings">
 			<h1 className="text-4xl font-extrabold tracking-tight">Rates</h1>
 			<p className="mt-3 max-w-2xl text-soft">
-				What every price is made from. Version {standing.version} stands. What is published keeps the rates that made it;
-				drafts follow the new ones at once.
+				What every price is made from. Version {standing.version} stands. What is published keeps the rates that made
+				it; drafts follow the new ones at once.
 			</p>
 			{saved !== undefined && <p className="said mt-5">Saved: version {standing.version}.</p>}
 			<form key={String(form)} action={weighRates} noValidate>

@@ -75,7 +75,8 @@ export function RateFields({ texts, stands, errors }: Props) {
 			<fieldset className="mt-8 border-t border-line pt-4">
 				<legend className="float-left text-xl font-bold">Sales tax</legend>
 				<p className="clear-both text-soft">
-					Which parts of a job are taxed where you work is your accountant’s to say. The rate itself stands with each place.
+					Which parts of a job are taxed where you work is your accountant’s to say. The rate itself stands with each
+					place.
 				</p>
 				{rateTicks.map(({ at, label }) => (
 					<TickField key={at} name={at} label={label} isTicked={one(texts, at) === 'on'} />
