@@ -1,6 +1,6 @@
 import type { z } from 'zod'
 import { isHash } from '../record/hash'
-import { fieldAt, placeEntry } from './place-keys'
+import { fieldAt, placeEntry } from './answer/place-keys'
 
 /** What was typed, kept so that an error loses nothing of it. */
 export type Typed = Readonly<Record<string, string | readonly string[]>>

@@ -1,5 +1,5 @@
 import 'server-only'
-import { placeKeysIn } from '@/lib/forms/place-keys'
+import { placeKeysIn } from '@/lib/forms/answer/place-keys'
 import type { Picked } from '@/lib/proposal/picked/picked-in'
 import { all, first } from '../pages'
 

@@ -1,4 +1,4 @@
-import { placeEntries } from '@/lib/forms/place-keys'
+import { placeEntries } from '@/lib/forms/answer/place-keys'
 import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import type { Picked } from '@/lib/proposal/picked/picked-in'

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { approveForm, changeForm, skipForm } from '@/lib/forms/answer-form'
+import { approveForm, changeForm, skipForm } from '@/lib/forms/answer/answer-form'
 import { read } from '@/lib/forms/read'
 import { changeParts } from '@/lib/proposal/offer/parts'
 import { sha256 } from '@/lib/record/hash'

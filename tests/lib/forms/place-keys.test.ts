@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { fieldAt, placeEntries, placeKeysIn } from '@/lib/forms/place-keys'
+import { fieldAt, placeEntries, placeKeysIn } from '@/lib/forms/answer/place-keys'
 import { choiceQuery } from '@/lib/forms/read'
 import { placeId } from '../pricing/sample'
 

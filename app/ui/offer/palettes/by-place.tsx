@@ -1,4 +1,4 @@
-import { fieldAt } from '@/lib/forms/place-keys'
+import { fieldAt } from '@/lib/forms/answer/place-keys'
 import type { OfferView, OptionView, PlaceView } from '@/lib/proposal/offer/offer-view'
 import { Colours } from '../../colours'
 import { Drawn, type Look } from '../drawn'

@@ -10,7 +10,7 @@ import { TextField } from '@/app/ui/field'
 import { chosenQuery } from '@/app/ui/offer/chosen-query'
 import { one } from '@/app/ui/settings-fields'
 import { list } from '@/lib/format/words'
-import { placeEntries } from '@/lib/forms/place-keys'
+import { placeEntries } from '@/lib/forms/answer/place-keys'
 import { offerView } from '@/lib/proposal/offer/offer-view'
 import { Rows } from './rows'
 

@@ -1,8 +1,8 @@
 import { answering } from '@/app/server/answers/answering'
 import { stamp } from '@/app/server/start/clock'
 import { askForChange } from '@/db/proposals/answers/ask-for-change'
-import { changeForm } from '@/lib/forms/answer-form'
-import { placeEntries, placeKeysIn } from '@/lib/forms/place-keys'
+import { changeForm } from '@/lib/forms/answer/answer-form'
+import { placeEntries, placeKeysIn } from '@/lib/forms/answer/place-keys'
 import { choiceQuery, type Typed } from '@/lib/forms/read'
 
 /** What was picked on the page that the form was opened from; the way back leads there. */

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import type { PlaceKeys } from '../proposal/picked/place-keys'
-import { isId } from '../units/id'
+import type { PlaceKeys } from '../../proposal/picked/place-keys'
+import { isId } from '../../units/id'
 
 const prefix = 'at.'
 

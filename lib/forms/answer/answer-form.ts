@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { isHash } from '../record/hash'
-import { idField, onceField, text } from './fields'
+import { isHash } from '../../record/hash'
+import { idField, onceField, text } from '../fields'
 import { placesField } from './place-keys'
 
 const answering = {
