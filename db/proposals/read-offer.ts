@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { Viewer } from '@/lib/access/viewer'
 import type { LengthUnit } from '@/lib/format/length'
 import type { Offer } from '@/lib/proposal/offer/offer'
+import type { PlaceKeys } from '@/lib/proposal/picked/place-keys'
 import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { type Cents, cents } from '@/lib/units/cents'
@@ -17,6 +18,7 @@ import { offerIn, type Revision, revisionOf } from './documents'
 import { findProposal } from './find'
 
 const keys = z.array(z.string())
+const placeKeys = z.record(z.string(), z.string())
 
 export type GivenAnswer = {
 	readonly kind: 'approval' | 'change asked for' | 'skip'
@@ -25,6 +27,8 @@ export type GivenAnswer = {
 	readonly by: PersonId
 	readonly word: 'client' | 'studio'
 	readonly option: string | null
+	/** Places that took another option. */
+	readonly places: PlaceKeys
 	readonly extras: readonly string[]
 	readonly leftOut: readonly string[]
 	readonly totalCents: Cents | null
@@ -62,7 +66,8 @@ export function answerTo(db: Reading, { id }: Pick<Revision, 'id'>): GivenAnswer
 	if (row === undefined) return undefined
 	const { kind, reference, at, by, word, option } = row
 	const words = row.wordsHash === null ? undefined : answerWords.safeParse(unseal(db, row.wordsHash)).data
-	const chosen = { extras: keys.parse(JSON.parse(row.extras)), leftOut: keys.parse(JSON.parse(row.leftOut)) }
+	const places = placeKeys.parse(JSON.parse(row.places))
+	const chosen = { places, extras: keys.parse(JSON.parse(row.extras)), leftOut: keys.parse(JSON.parse(row.leftOut)) }
 	return {
 		kind,
 		reference,

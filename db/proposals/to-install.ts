@@ -1,6 +1,7 @@
 import { and, asc, desc, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { OfferLine } from '@/lib/proposal/offer/offer'
+import type { Offer, OfferLine } from '@/lib/proposal/offer/offer'
+import { paletteAt, palettesInWords, palettesOf } from '@/lib/proposal/picked/palettes'
 import type { Day } from '@/lib/units/day'
 import type { ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
@@ -43,8 +44,8 @@ function installOf(
 ): Install[] {
 	const offer = offerIn(db, standing)
 	const given = answerTo(db, standing)
-	const option = offer?.options.find(({ key }) => key === given?.option)
-	if (offer === undefined || given === undefined || option === undefined) return []
+	const palettes = offer && given && palettesOf(offer, given)
+	if (offer === undefined || given === undefined || palettes === undefined) return []
 	const notes = new Map(
 		db
 			.select()
@@ -53,21 +54,22 @@ function installOf(
 			.all()
 			.map(({ id, accessNote }) => [id, accessNote]),
 	)
-	const linesIn = (id: string) => option.pots.find(({ container }) => container === id)?.lines ?? []
+	const linesIn = ({ id, place: at }: Offer['containers'][number]) =>
+		paletteAt(palettes, at).pots.find(({ container }) => container === id)?.lines ?? []
 	const staying = offer.containers.filter(({ id }) => !given.leftOut.includes(id))
 	return [
 		{
 			proposal: row.id,
 			client: offer.client,
 			window: offer.window,
-			palette: option.name,
+			palette: palettesInWords(offer, palettes),
 			places: offer.places.map(({ id, name, address }) => ({
 				name,
 				address,
 				access: notes.get(id) ?? '',
 				pots: staying
 					.filter((each) => each.place === id)
-					.map((each) => ({ name: each.name, words: each.words, lines: linesIn(each.id) })),
+					.map((each) => ({ name: each.name, words: each.words, lines: linesIn(each) })),
 			})),
 			extras: offer.extras.filter(({ key }) => given.extras.includes(key)).map(({ name, lines }) => ({ name, lines })),
 		},

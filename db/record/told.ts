@@ -26,6 +26,9 @@ const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
 /** Lists as they are kept with an answer: as text. */
 const asText = (list: Json | undefined): Json => (list === undefined ? null : canonical(list))
 
+/** What single places took, where one took another palette than the whole; lines from before there was that choice say nothing of it. */
+const placesOf = (text: string) => (text === '{}' ? {} : { places: text })
+
 function revisions(db: Reading): (readonly [says: string, what: string])[] {
 	return db
 		.select()
@@ -43,14 +46,12 @@ function given(db: Reading): (readonly [says: string, what: string])[] {
 		.from(answer)
 		.innerJoin(revision, eq(revision.id, answer.revisionId))
 		.all()
-		.map(({ row: { kind, reference, revisionHash, option, extras, leftOut, totalCents, ...row }, to }) => {
+		.map(({ row: { kind, reference, revisionHash, option, places, extras, leftOut, totalCents, ...row }, to }) => {
 			const actor = `${row.word === 'client' ? 'contact' : 'staff'} ${row.by}`
 			const told = { act: answers[kind], at: row.at, actor, object: `proposal ${to.proposalId}`, sealed: row.wordsHash }
 			const named = revisionHash === to.hash ? revisionHash : null
-			return [
-				says({ ...told, facts: { reference, revision: named, option, extras, leftOut, totalCents } }),
-				`the answer ${reference}`,
-			]
+			const what = { option, ...placesOf(places), extras, leftOut, totalCents }
+			return [says({ ...told, facts: { reference, revision: named, ...what } }), `the answer ${reference}`]
 		})
 }
 
@@ -92,8 +93,13 @@ export function untold(
 	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)])
 	for (const { entry } of lines) {
 		if (!telling.has(entry.act)) continue
-		const { extras, leftOut, ...facts } = entry.facts
-		const lists = answering.has(entry.act) ? { extras: asText(extras), leftOut: asText(leftOut) } : {}
+		const { extras, leftOut, places, ...facts } = entry.facts
+		const texts = {
+			extras: asText(extras),
+			leftOut: asText(leftOut),
+			...(places !== undefined && { places: asText(places) }),
+		}
+		const lists = answering.has(entry.act) ? texts : {}
 		if (!evidence.delete(says({ ...entry, facts: { ...facts, ...lists } })))
 			return { seq: entry.seq, why: 'the evidence says otherwise' }
 	}

@@ -20,7 +20,7 @@ async function answering({ client, id, stamp }: Scene, contact: Viewer): Promise
 
 async function yes(scene: Scene, contact: Viewer, step: Does<'approve'>): Promise<void> {
 	const { option, extras = [], leftOut = [], purchaseOrder = '' } = step
-	const wanted = { option, extras, leftOut: leftOut.map(scene.stage.containers.of), purchaseOrder }
+	const wanted = { option, places: {}, extras, leftOut: leftOut.map(scene.stage.containers.of), purchaseOrder }
 	must(scene.client, await approve(contact, { ...(await answering(scene, contact)), ...wanted }, scene.stamp))
 }
 

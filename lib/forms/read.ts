@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { isHash } from '../record/hash'
+import { fieldAt, placeEntry } from './answer/place-keys'
 
 /** What was typed, kept so that an error loses nothing of it. */
 export type Typed = Readonly<Record<string, string | readonly string[]>>
@@ -35,9 +36,14 @@ export function under(part: string, errors: FieldErrors): FieldErrors {
 	return Object.fromEntries(Object.entries(errors).map(([path, says]) => [within(path), says]))
 }
 
-/** A choice as the address of a page carries it: palette, extras, containers left out, and of which revision. */
-export function choiceQuery({ option, extra = [], without = [], revision }: Typed): URLSearchParams {
+/** A choice as the address of a page carries it: palette, what single places take, extras, containers left out, and of which revision. */
+export function choiceQuery({ option, place = [], extra = [], without = [], revision }: Typed): URLSearchParams {
 	const query = new URLSearchParams(typeof option === 'string' && option !== '' ? { option } : {})
+	for (const [id, key] of [place]
+		.flat()
+		.map(placeEntry)
+		.filter((each) => each !== undefined))
+		query.append(fieldAt(id), key)
 	for (const key of [extra].flat()) query.append('extra', key)
 	for (const key of [without].flat()) query.append('without', key)
 	if (typeof revision === 'string' && isHash(revision)) query.append('revision', revision)

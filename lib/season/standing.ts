@@ -3,9 +3,11 @@ import type { JobInputs } from '../pricing/job-schema'
 import { price } from '../pricing/price'
 import { type Choice, everything } from '../pricing/quote/choice'
 import { type Costing, costing } from '../pricing/quote/costing'
+import { mixedJob } from '../pricing/quote/mixed-job'
 import { quote } from '../pricing/quote/quote'
 import type { Rates } from '../pricing/rates'
 import type { Offer, OfferOption } from '../proposal/offer/offer'
+import { type Palettes, paletteAt, palettesInWords, pricesOf } from '../proposal/picked/palettes'
 
 export type Inputs = readonly { readonly key: string; readonly job: JobInputs }[]
 
@@ -22,11 +24,15 @@ export type Standing = {
 
 export const hexesOf = ({ palette }: Pick<OfferOption, 'palette'>): string => palette.map(({ hex }) => hex).join(' ')
 
-/** The studio's side of an option and a choice, from frozen inputs. @throws when the inputs lack the option */
-export function costingOf(option: OfferOption, inputs: Inputs, rates: Rates, words: Words, choice: Choice): Costing {
-	const found = inputs.find(({ key }) => key === option.key)
-	if (found === undefined) throw new Error(`costingOf: there are no inputs for the option ${option.key}`)
-	return costing(option.prices, price({ ...found.job, rates }, words, choice.leftOut).costs, choice)
+/** The studio's side of what is taken, from frozen inputs. @throws when the inputs lack an option */
+export function costingOf(taken: Palettes, inputs: Inputs, rates: Rates, words: Words, choice: Choice): Costing {
+	const jobOf = ({ key }: OfferOption) => {
+		const found = inputs.find((each) => each.key === key)
+		if (found === undefined) throw new Error(`costingOf: there are no inputs for the option ${key}`)
+		return found.job
+	}
+	const job = mixedJob(jobOf(taken.option), (place) => jobOf(paletteAt(taken, place)))
+	return costing(pricesOf(taken), price({ ...job, rates }, words, choice.leftOut).costs, choice)
 }
 
 const total = (option: OfferOption) => quote(option.prices, everything).totalCents
@@ -45,17 +51,17 @@ export function standing(
 	inputs: Inputs,
 	rates: Rates,
 	words: Words,
-	chosen?: { option: OfferOption; choice: Choice },
+	chosen?: Palettes & { choice: Choice },
 ): Standing {
-	const option = chosen?.option ?? cheapest(offer)
+	const taken = chosen ?? { option: cheapest(offer), places: new Map() }
 	const choice = chosen?.choice ?? everything
-	const margin = costingOf(option, inputs, rates, words, choice).marginPercent
+	const margin = costingOf(taken, inputs, rates, words, choice).marginPercent
 	const count = chosen === undefined ? offer.options.length : 1
 	return {
-		palette: count === 1 ? option.name : '',
+		palette: count === 1 ? palettesInWords(offer, taken) : '',
 		paletteCount: count,
-		paletteHexes: hexesOf(option),
-		valueCents: quote(option.prices, choice).netCents,
+		paletteHexes: [taken.option, ...new Set(taken.places.values())].map(hexesOf).join(' '),
+		valueCents: quote(pricesOf(taken), choice).netCents,
 		marginTenths: margin === null ? null : Math.round(margin * 10),
 	}
 }

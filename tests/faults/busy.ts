@@ -34,7 +34,7 @@ for (;;) {
 	if (!out.ok) throw new Error(`busy: ${out.why}`)
 	say()
 	const option = draft?.draft.options[0]?.key ?? ''
-	const wanted = { option, extras: [], leftOut: [], purchaseOrder: '', browser: '' }
+	const wanted = { option, places: {}, extras: [], leftOut: [], purchaseOrder: '', browser: '' }
 	const yes = await approve(approver, { proposal, revision: out.hash, once: id<'once'>(v7()), ...wanted }, stamp())
 	if (!yes.ok) throw new Error(`busy: ${yes.why}`)
 	say()

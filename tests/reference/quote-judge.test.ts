@@ -1,15 +1,20 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import type { CostBook } from '@/lib/pricing/cost-book'
 import type { Job } from '@/lib/pricing/job'
 import { price } from '@/lib/pricing/price'
+import type { PriceList } from '@/lib/pricing/price-list'
 import type { Choice } from '@/lib/pricing/quote/choice'
 import { costing } from '@/lib/pricing/quote/costing'
 import type { Due } from '@/lib/pricing/quote/due'
+import { mixedJob } from '@/lib/pricing/quote/mixed-job'
+import { mixedList } from '@/lib/pricing/quote/mixed-list'
 import { type QuoteLine, quote } from '@/lib/pricing/quote/quote'
 import { cents } from '@/lib/units/cents'
 import { chosenJobs } from '../lib/pricing/arbitrary'
+import { mixedJobs, takenAt } from '../lib/pricing/mixed-jobs'
 import { bare, container, containerId, extra, job, line, placeId, visit, words } from '../lib/pricing/sample'
-import { judge, type Verdict } from './quote-judge/judge'
+import { judge, judgeMixed, type Verdict } from './quote-judge/judge'
 
 // Judge: fraction.js, exact rationals. The judge works from the words of the trade and imports nothing of the code
 // but the shape of a job. Beyond those words it follows what the code declares: minutes, pieces and litres are kept to
@@ -29,6 +34,10 @@ const some = (items: readonly (readonly [string, number])[]) =>
 
 function ours(of: Job, choice: Choice): Verdict {
 	const { list, costs } = price(of, words, choice.leftOut)
+	return said(list, costs, choice)
+}
+
+function said(list: PriceList, costs: CostBook, choice: Choice): Verdict {
 	const { lines, tax, netCents, totalCents, due } = quote(list, choice)
 	const { minutes, materialCents, labourCents, costCents, marginPercent, shortfallCents } = costing(list, costs, choice)
 	return {
@@ -81,6 +90,23 @@ describe('a quote and its costing, judged in exact fractions', () => {
 				expect(ours(of, choice)).toEqual(judge(of, choice))
 			}),
 			{ numRuns: 500 },
+		)
+	})
+
+	test('any options, each place with one of them, any choice, cent by cent', () => {
+		fc.assert(
+			fc.property(mixedJobs, ({ jobs, at, choice }) => {
+				const [main] = jobs
+				if (main === undefined) return
+				const lists = jobs.map((job) => price(job, words).list)
+				const [list] = lists
+				if (list === undefined) return
+				const job = mixedJob(main, takenAt(jobs, at))
+				const { costs } = price({ ...job, rates: main.rates }, words, choice.leftOut)
+				const verdict = judgeMixed(jobs, (place) => [...at].find(([id]) => id === place)?.[1] ?? 0, choice)
+				expect(said(mixedList(list, takenAt(lists, at)), costs, choice)).toEqual(verdict)
+			}),
+			{ numRuns: 150 },
 		)
 	})
 })

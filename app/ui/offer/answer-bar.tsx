@@ -12,12 +12,12 @@ type Props = {
 
 /** The answer, within reach of a thumb. While no palette is picked it leads to the palettes. */
 export function AnswerBar({ view, path, revision, may }: Props) {
-	const { onWall, options, price, goesIn } = view
+	const { onWall, palette, options, price, goesIn } = view
 	return (
 		<section aria-label="Your answer" className="answer-bar no-print border-t border-edge bg-ground">
 			<div className="mx-auto flex max-w-5xl flex-wrap items-center justify-between gap-x-6 gap-y-2 px-5 py-3 sm:px-8">
 				<p className="leading-tight" aria-live="polite">
-					<b className="block">{onWall?.name ?? `${numberWord(options.length)} palettes to choose from`}</b>
+					<b className="block">{palette ?? `${numberWord(options.length)} palettes to choose from`}</b>
 					<span className="text-sm text-soft tabular-nums">
 						{price ? `${price.total} · ` : ''}goes in {goesIn}
 					</span>
@@ -25,7 +25,7 @@ export function AnswerBar({ view, path, revision, may }: Props) {
 				<div className="flex grow gap-3 sm:grow-0">
 					<Acts
 						onWall={onWall !== undefined}
-						change={`${path}/change?${chosenQuery(view, onWall?.key, revision)}`}
+						change={`${path}/change?${chosenQuery(view, revision)}`}
 						path={path}
 						may={may}
 					/>

@@ -13,21 +13,36 @@ const addressOf = (form: HTMLFormElement) => {
 const isTouched = (form: HTMLFormElement) =>
 	[...form.elements].some((each) => each instanceof HTMLInputElement && each.checked !== each.defaultChecked)
 
-/** A plain form that fetches the page with the new total; with scripts it does so at each tick, without a button. */
+/**
+ * A plain form that fetches the page with the new total; with scripts it does so at each tick, without a button. Parts
+ * of it may stand elsewhere on the page.
+ */
 export function ChoiceForm({ action, children }: Props) {
 	const router = useRouter()
 	const form = useRef<HTMLFormElement>(null)
+	const hasTold = useRef(false)
 	const [isPending, begin] = useTransition()
 	const update = useCallback(() => {
 		const { current } = form
 		if (current !== null) begin(() => router.replace(addressOf(current), { scroll: false }))
 	}, [router])
-	// What was ticked before the scripts arrived has told nobody.
 	useEffect(() => {
-		if (form.current !== null && isTouched(form.current)) update()
+		const listen = ({ target }: Event) => {
+			if (target instanceof HTMLInputElement && target.form !== null && target.form === form.current) update()
+		}
+		document.addEventListener('change', listen)
+		return () => document.removeEventListener('change', listen)
 	}, [update])
+	// What was ticked before the scripts arrived has told nobody. Later a page that comes says what is picked, also when
+	// a link and not the form led to it.
+	useEffect(() => {
+		if (form.current === null || isPending) return
+		if (hasTold.current) form.current.reset()
+		else if (isTouched(form.current)) update()
+		hasTold.current = true
+	})
 	return (
-		<form id="choice" ref={form} method="get" action={action} onChange={update} aria-busy={isPending}>
+		<form id="choice" ref={form} method="get" action={action} aria-busy={isPending}>
 			{children}
 			<noscript>
 				<button type="submit" className="act mt-5">

@@ -16,8 +16,8 @@ type Props = {
 
 /** The client's own wall first, with the containers before it; while no palette is picked, the same wall once for each. */
 export function Hero({ view, pictures, look, lengths, hrefOf }: Props) {
-	const { offer, onWall, options, chosen } = view
-	const shownOf = (option: string) => ({ place: '', option, ...chosen, ...look })
+	const { offer, onWall, options, places, chosen } = view
+	const shownOf = (option: string) => ({ ...chosen, place: places[0]?.id ?? '', option, ...look })
 	const scene = sceneOf(offer, { ...shownOf(onWall?.key ?? ''), hour: 'day' })
 	if (scene === undefined) return <FlatHero view={view} />
 	if (onWall === undefined)

@@ -6,10 +6,11 @@ import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
-import { chosenQuery } from './chosen-query'
+import { chosenQuery, wholeQuery } from './chosen-query'
 import type { Look } from './drawn'
 import { Hero } from './hero'
-import { Palettes } from './palettes'
+import { ByPlace } from './palettes/by-place'
+import { Palettes } from './palettes/palettes'
 import { Pots } from './pots'
 import { Price } from './price'
 import { Yours } from './yours'
@@ -37,13 +38,10 @@ const staysOut: readonly State['is'][] = ['skipped', 'cancelled', 'withdrawn']
 
 const bare = (hex: string) => hex.slice(1)
 
-function hrefFor(view: OfferView, path: string, revision = '') {
-	return (option: string | null, { hour, measure }: Look) => {
-		const query = chosenQuery(view, option ?? '', revision)
-		if (hour !== null) query.set('hour', hour)
-		if (measure !== 'none') query.set('measure', 'show')
-		return `${path}?${query}`
-	}
+function withLook(path: string, query: URLSearchParams, { hour, measure }: Look): string {
+	if (hour !== null) query.set('hour', hour)
+	if (measure !== 'none') query.set('measure', 'show')
+	return `${path}?${query}`
 }
 
 /** The client's page, top to bottom: wall, letter, palettes, what is in each pot, extras, price, the answer. */
@@ -63,7 +61,6 @@ export function OfferPage({
 	const { offer, onWall, options, goesIn, answerBy } = view
 	const accent = (onWall ?? options[0])?.palette[0]?.hex
 	const wall = offer.places[0]?.wall.hex
-	const hrefOf = hrefFor(view, path, revision)
 	const tint = wall && accent && `${bare(wall)}-${bare(accent)}`
 	return (
 		<article data-tint={tint}>
@@ -74,7 +71,7 @@ export function OfferPage({
 					pictures={pictures}
 					look={look}
 					lengths={lengths}
-					hrefOf={(to) => hrefOf(onWall?.key ?? null, to)}
+					hrefOf={(to) => withLook(path, chosenQuery(view, revision), to)}
 				/>
 				<div className="band pb-8">
 					<div className="mx-auto max-w-5xl px-5 pt-1 sm:px-8">
@@ -99,8 +96,9 @@ export function OfferPage({
 						isChosen={isChosen}
 						pictures={pictures}
 						look={look}
-						hrefOf={(option) => hrefOf(option, look)}
+						hrefOf={(option) => withLook(path, wholeQuery(view, option, revision), look)}
 					/>
+					{isOpen && may !== 'look' && <ByPlace view={view} pictures={pictures} look={look} />}
 				</div>
 			</div>
 			<div className="mx-auto max-w-5xl px-5 sm:px-8">

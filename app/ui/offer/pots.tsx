@@ -5,23 +5,27 @@ type Props = { readonly view: OfferView; readonly pictures: string; readonly loo
 
 /** What is in each pot, as one would tell a neighbour; pots that hold the same are told once. */
 export function Pots({ view, pictures, look }: Props) {
-	const { offer, onWall, chosen } = view
+	const { offer, onWall, options, places, chosen } = view
+	const isMixed = Object.keys(chosen.places).length > 0
 	if (onWall === undefined) return null
 	return (
 		<section className="mt-14" aria-labelledby="pots">
 			<h2 id="pots" className="text-3xl">
 				What is in each pot
 			</h2>
-			{offer.places.slice(1).map(({ id, name }) => (
+			{places.slice(1).map(({ id, name, option }) => (
 				<figure key={id} className="mt-5">
 					<Drawn
 						offer={offer}
 						pictures={pictures}
 						name={name}
-						shown={{ place: id, option: onWall.key, ...chosen, ...look }}
+						shown={{ ...chosen, place: id, option, ...look }}
 						cut={{ phone: 'phone', wide: 'wide' }}
 					/>
-					<figcaption className="mt-1 text-soft">{name}</figcaption>
+					<figcaption className="mt-1 text-soft">
+						{name}
+						{isMixed && `: ${options.find(({ key }) => key === option)?.name}`}
+					</figcaption>
 				</figure>
 			))}
 			{view.potGroups.map(({ names, words, layers }) => (

@@ -1,7 +1,9 @@
 import { count, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Taken } from '@/lib/proposal/answer'
+import { keysOf } from '@/lib/proposal/picked/palettes'
 import type { RecordedAct } from '@/lib/record/acts'
+import { canonical } from '@/lib/record/canonical'
 import type { Standing } from '@/lib/season/standing'
 import type { Day } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
@@ -45,7 +47,9 @@ export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, 
 	const { kind, taken } = given
 	const reference = nextReference(tx, found.today)
 	const facts = factsOf(taken)
-	const what = { ...facts, extras: JSON.stringify(facts.extras), leftOut: JSON.stringify(facts.leftOut) }
+	const places = taken === undefined ? {} : keysOf(taken)
+	const lists = { extras: JSON.stringify(facts.extras), leftOut: JSON.stringify(facts.leftOut) }
+	const what = { ...facts, ...lists, places: canonical(places) }
 	const row = {
 		reference,
 		revisionId: revision.id,
@@ -62,7 +66,7 @@ export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, 
 		.set({ state: to, answeredAt: stamp.at, ...given.ledger })
 		.where(eq(proposal.id, id))
 		.run()
-	const record = { reference, revision: revision.hash, ...facts }
+	const record = { reference, revision: revision.hash, ...facts, ...(Object.keys(places).length > 0 && { places }) }
 	append(tx, stamp, viewer, {
 		act: given.act,
 		object: `proposal ${id}`,

@@ -36,6 +36,8 @@ export type Desk = {
 	readonly draft: Draft
 	readonly number: number
 	readonly answer: GivenAnswer | undefined
+	/** What was approved, in words; else the only palette. */
+	readonly palette: string
 	/** Who hears of a new revision. */
 	readonly recipients: readonly Recipient[]
 	readonly places: readonly { readonly id: string; readonly name: string }[]
@@ -65,6 +67,7 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 			...draftOf(db, id),
 			number: row.revisionNumber,
 			answer: lastAnswer(db, found),
+			palette: row.palette,
 			recipients: recipientsOf(db, client.id),
 			places: sites.map(({ id: place, name }) => ({ id: place, name })),
 			containers: cards.map(({ id: card, place, name }) => ({ id: card, place, name })),

@@ -40,10 +40,10 @@ export const waitingHouseholds = {
 		],
 	},
 	fieldstone: {
-		title: 'An urn on the pier, a pot in the porch',
+		title: 'Stone, porch and boathouse',
 		letter:
-			'Fieldstone carries its own colours, lichen and rust and a little blue, and each of the three takes up one of them. The urn on the pier can be loose and tall; the porch pot stays low, for the terriers.',
-		containers: ['fieldstoneUrn', 'fieldstonePorch'],
+			'Fieldstone carries its own colours, lichen and rust and a little blue, and each of the three takes up one of them. The urn on the pier can be loose and tall; the porch pot stays low, for the terriers.\n\nThe boathouse is dark boards and water, so its tub need not match the porch: any of the three may go there by itself.',
+		containers: ['fieldstoneUrn', 'fieldstonePorch', 'boathouseDoor'],
 		mayLeaveOut: ['fieldstonePorch'],
 		options: [
 			{

@@ -33,6 +33,10 @@ export const containers = {
 	clapboardRight: at('clapboard', round('Right of the steps', '#4d5357')),
 	fieldstoneUrn: at('fieldstone', urn('Urn on the pier', '#6d6f68')),
 	fieldstonePorch: at('fieldstone', round('Porch pot', '#5a4a3c', { isUnderEave: true, light: 'shade' })),
+	boathouseDoor: at(
+		'fieldstoneBoathouse',
+		round('Tub at the boathouse', '#4f463c', { isWindy: true, outletNear: false }),
+	),
 	stuccoDoor: at('stucco', round('Door pot', '#f0e6d8', { stands: 'in a corner' })),
 	stuccoBox: at('stucco', windowBox('Kitchen window', '#5b4a6b')),
 	approvedLeft: at('approved', round('Left of the door', '#2c3c4a')),

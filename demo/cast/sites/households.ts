@@ -33,6 +33,20 @@ export const householdPlaces = {
 			['porch lamp', '#b5894c', 'outside'],
 		],
 	}),
+	fieldstoneBoathouse: place({
+		client: 'fieldstone',
+		name: 'Boathouse',
+		address: '9 Reed Landing, Nether Wrenholt',
+		wall: ['clapboard', '#5d6f72'],
+		door: '#e4dfd2',
+		driveMinutes: 29,
+		taxMilliPercent: county,
+		access: 'Down the reed path, the barrow goes; no terriers here.',
+		colours: [
+			['slip rail', '#9c5b33', 'outside'],
+			['boards', '#5d6f72', 'outside'],
+		],
+	}),
 	stucco: place({
 		client: 'stucco',
 		name: 'Street door',

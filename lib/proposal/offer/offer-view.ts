@@ -1,8 +1,11 @@
 import { daySpan, longDay, shortDay } from '../../format/day'
-import { moneyFormat } from '../../format/money'
+import { type MoneyFormat, moneyFormat } from '../../format/money'
 import { quote } from '../../pricing/quote/quote'
 import type { ContainerId } from '../../units/id'
-import { take, type Wanted } from '../answer'
+import type { Wanted } from '../answer'
+import { type Palettes, paletteAt, palettesInWords, pricesOf } from '../picked/palettes'
+import { type Chosen, type Found, type Picked, pickedIn } from '../picked/picked-in'
+import { placeName } from '../picked/place-name'
 import { type Change, changes } from './changes'
 import type { Offer, OfferOption } from './offer'
 import { extraCents } from './offered-prices'
@@ -10,20 +13,17 @@ import { pickedCautions } from './picked-cautions'
 import { type PriceView, priceView } from './price-view'
 import { type Layer, layers } from './summary'
 
-/** What a client has picked so far, as the address of the page carries it; no palette is picked beforehand. */
-export type Picked = {
-	readonly option: string | null
-	readonly extras: readonly string[]
-	readonly leftOut: readonly string[]
-}
-
 export type OptionView = {
 	readonly key: string
 	readonly name: string
 	readonly palette: OfferOption['palette']
 	readonly total: string
 	readonly isOnWall: boolean
+	/** Where it stands, while not every place takes the same. */
+	readonly at: readonly string[]
 }
+/** A place where something stays, and the key of the option that it takes; null while none is picked. */
+export type PlaceView = { readonly id: string; readonly name: string; readonly option: string | null }
 export type PotView = {
 	readonly id: string
 	readonly name: string
@@ -51,8 +51,11 @@ export type PotGroup = {
 export type OfferView = {
 	readonly offer: Offer
 	readonly options: readonly OptionView[]
-	/** The palette on the wall: the only one, or the one that was picked. */
+	/** The palette on the wall: the only one, or the one that was picked; where places differ, that of the first. */
 	readonly onWall: OptionView | undefined
+	/** All that is picked, in words: "Brass and navy; Frost and violet at Boathouse". */
+	readonly palette: string | undefined
+	readonly places: readonly PlaceView[]
 	readonly pots: readonly PotView[]
 	readonly potGroups: readonly PotGroup[]
 	readonly extras: readonly ExtraView[]
@@ -64,21 +67,8 @@ export type OfferView = {
 	readonly goesIn: string
 	readonly changes: readonly Change[]
 	readonly picked: Wanted | undefined
-	/** Extras added and containers left out, whether or not a palette is picked. */
-	readonly chosen: Omit<Wanted, 'option'>
-}
-
-/** What was picked, less what is not offered: the address of a page may hold anything. */
-function wantedOf(offer: Offer, picked: Picked): { wanted: Omit<Wanted, 'option'>; option: OfferOption | undefined } {
-	const [only, ...more] = offer.options
-	const option = more.length === 0 ? only : offer.options.find(({ key }) => key === picked.option)
-	const leftOut = offer.containers
-		.filter(({ id, mayLeaveOut }) => mayLeaveOut && picked.leftOut.includes(id))
-		.map(({ id }) => id)
-	const extras = offer.extras.map(({ key }) => key).filter((key) => picked.extras.includes(key))
-	const wanted = { extras, leftOut }
-	const probe = only === undefined ? undefined : take(offer, { option: option?.key ?? only.key, ...wanted })
-	return { option, wanted: probe?.ok ? wanted : { extras: [], leftOut: [] } }
+	/** Extras added and containers left out, whether or not a palette is picked, and what single places take. */
+	readonly chosen: Chosen
 }
 
 function extraViews(offer: Offer, option: OfferOption | undefined, added: readonly string[]): ExtraView[] {
@@ -90,11 +80,34 @@ function extraViews(offer: Offer, option: OfferOption | undefined, added: readon
 	})
 }
 
-function potViews({ containers }: Offer, option: OfferOption | undefined, leftOut: readonly ContainerId[]): PotView[] {
-	return containers.map(({ id, name, words, mayLeaveOut }) => {
-		const lines = option?.pots.find(({ container }) => container === id)?.lines ?? []
+function potViews({ containers }: Offer, palettes: Palettes | undefined, leftOut: readonly ContainerId[]): PotView[] {
+	return containers.map(({ id, place, name, words, mayLeaveOut }) => {
+		const pots = palettes === undefined ? [] : paletteAt(palettes, place).pots
+		const lines = pots.find(({ container }) => container === id)?.lines ?? []
 		return { id, name, words, layers: layers(lines), isOut: leftOut.includes(id), mayLeaveOut }
 	})
+}
+
+function placeViews(offer: Offer, palettes: Palettes | undefined, leftOut: readonly ContainerId[]): PlaceView[] {
+	const staying = offer.containers.filter(({ id }) => !leftOut.includes(id))
+	return offer.places
+		.filter(({ id }) => staying.some(({ place }) => place === id))
+		.map(({ id }) => ({
+			id,
+			name: placeName(id, offer),
+			option: palettes === undefined ? null : paletteAt(palettes, id).key,
+		}))
+}
+
+function optionViews(offer: Offer, found: Found, places: readonly PlaceView[], money: MoneyFormat): OptionView[] {
+	const { chosen, palettes } = found
+	const isMixed = new Set(places.map(({ option }) => option)).size > 1
+	return offer.options.map(({ key, name, palette, prices }) => ({
+		...{ key, name, palette },
+		total: money(quote(prices, chosen).totalCents),
+		isOnWall: key === palettes?.option.key,
+		at: isMixed ? places.filter(({ option }) => option === key).map((place) => place.name) : [],
+	}))
 }
 
 function grouped(pots: readonly PotView[]): PotGroup[] {
@@ -112,31 +125,28 @@ function grouped(pots: readonly PotView[]): PotGroup[] {
 
 /** `before` is the revision that came before, when there was one. */
 export function offerView(offer: Offer, before: Offer | undefined, picked: Picked): OfferView {
-	const { option, wanted } = wantedOf(offer, picked)
+	const found = pickedIn(offer, picked)
+	const { chosen, palettes } = found
 	const money = moneyFormat(offer.options[0]?.prices.currency ?? 'USD')
-	const total = ({ prices }: OfferOption) => quote(prices, wanted)
-	const options = offer.options.map((each) => ({
-		key: each.key,
-		name: each.name,
-		palette: each.palette,
-		total: money(total(each).totalCents),
-		isOnWall: each.key === option?.key,
-	}))
-	const pots = potViews(offer, option, wanted.leftOut)
+	const places = placeViews(offer, palettes, chosen.leftOut)
+	const options = optionViews(offer, found, places, money)
+	const pots = potViews(offer, palettes, chosen.leftOut)
 	return {
 		offer,
 		options,
 		onWall: options.find(({ isOnWall }) => isOnWall),
+		palette: palettes && palettesInWords(offer, palettes),
+		places,
 		pots,
 		potGroups: grouped(pots),
-		extras: extraViews(offer, option, wanted.extras),
-		price: option && priceView(offer, total(option), money),
-		cautions: pickedCautions(offer, option, wanted),
+		extras: extraViews(offer, palettes?.option, chosen.extras),
+		price: palettes && priceView(offer, quote(pricesOf(palettes), chosen), money),
+		cautions: pickedCautions(offer, palettes, chosen),
 		answerBy: shortDay(offer.answerBy),
 		answerByLong: longDay(offer.answerBy),
 		goesIn: daySpan(offer.window.from, offer.window.to),
 		changes: before === undefined ? [] : changes(before, offer, money),
-		picked: option && { option: option.key, ...wanted },
-		chosen: wanted,
+		picked: palettes && { option: palettes.option.key, ...chosen },
+		chosen,
 	}
 }

@@ -1,6 +1,7 @@
 import type { MoneyFormat } from '../../format/money'
 import type { Quote, QuoteLine } from '../../pricing/quote/quote'
 import { type Cents, cents } from '../../units/cents'
+import { placeName } from '../picked/place-name'
 import { dueInWords } from './due-words'
 import type { Offer } from './offer'
 
@@ -18,14 +19,6 @@ export type PriceView = {
 
 const isTwin = (name: string, { containers, extras }: Offer) =>
 	[...containers, ...extras].filter((each) => each.name === name).length > 1
-
-/** A place's name, with its address where another has the same. */
-function placeName(of: QuoteLine['place'], { places }: Offer): string {
-	const found = places.find(({ id }) => id === of)
-	if (found === undefined) return ''
-	const isAlone = places.filter(({ name }) => name === found.name).length === 1
-	return isAlone ? found.name : `${found.name}, ${found.address}`
-}
 
 /** What a client reads. Containers and extras of the same name are told apart by place and kind. */
 function labelOf(line: QuoteLine, offer: Offer): string {
@@ -47,7 +40,7 @@ function labelOf(line: QuoteLine, offer: Offer): string {
 		case 'season':
 			return `The season, by your agreement${at}`
 		case 'supplement':
-			return 'Supplement for this palette'
+			return 'Supplement for the palette'
 		case 'minimum visit':
 			return `Up to the least price of a visit${at}`
 		default:

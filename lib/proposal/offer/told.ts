@@ -22,6 +22,10 @@ const refusals: Record<AnswerRefusal, string> = {
 	'nothing to withdraw': 'There is nothing to take back.',
 	'that palette is not offered': 'That palette is not offered. Your answer was not taken: choose one of those below.',
 	'that extra is not offered': 'One of the extras is not offered. Your answer was not taken: choose again below.',
+	'that place is not in the design':
+		'One of the palettes is for a place that is not in this design. Your answer was not taken: choose again below.',
+	'that palette belongs where everything is left out':
+		'One of the palettes is for a place where every container is left out. Your answer was not taken: choose again below.',
 	'that container may not be left out':
 		'That container belongs to the design and cannot be left out. Your answer was not taken.',
 	'that part is not in the design':

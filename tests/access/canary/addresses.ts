@@ -15,14 +15,16 @@ export function choicesOf(client: string): string[] {
 		'SELECT p.id, s.body FROM proposal p JOIN revision r ON r.hash = p.revision_hash JOIN sealed_text s ON s.hash = r.offer_hash WHERE p.client_id = ?'
 	const found = record(open.site.folder, (db) => db.prepare<[string], { id: string; body: string }>(sql).all(client))
 	return found.flatMap(({ id, body }) => {
-		const { options, extras, containers } = JSON.parse(body)
+		const { options, extras, containers, places } = JSON.parse(body)
 		const named = (name: string, of: readonly { key?: string; id?: string }[]) =>
 			of.map(({ key, id: own }) => `${name}=${key ?? own}`)
 		const [all, added, out] = [named('option', options), named('extra', extras), named('without', containers)]
-		return [...all, `${all[0]}&${added.join('&')}`, ...out.map((each) => `${all[0]}&${each}`)].flatMap((query) => [
-			`/proposal/${id}?${query}`,
-			`/proposal/${id}/approve?${query}`,
-		])
+		const mixed = named('option', options.slice(0, 1)).flatMap((one) =>
+			places.slice(1).map(({ id: place }: { id: string }) => `${one}&at.${place}=${options.at(-1).key}`),
+		)
+		return [...all, ...mixed, `${all[0]}&${added.join('&')}`, ...out.map((each) => `${all[0]}&${each}`)].flatMap(
+			(query) => [`/proposal/${id}?${query}`, `/proposal/${id}/approve?${query}`],
+		)
 	})
 }
 

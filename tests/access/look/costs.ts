@@ -47,9 +47,15 @@ function choicesOf({ options, extras, containers }: z.infer<typeof offerSchema>)
 	const added = [[], keys, ...keys.map((key) => [key])]
 	const left = [[], ...out.map((id) => [id])]
 	return options.flatMap(({ key }) =>
-		added.flatMap((some) => left.map((leftOut) => ({ option: key, extras: some, leftOut }))),
+		added.flatMap((some) => left.map((leftOut) => ({ option: key, places: {}, extras: some, leftOut }))),
 	)
 }
+
+/** Each place in each other palette by itself. */
+const mixedOf = ({ options, places }: z.infer<typeof offerSchema>) =>
+	options.flatMap(({ key: option }) =>
+		places.flatMap(({ id }) => options.map(({ key }) => ({ option, places: { [id]: key }, extras: [], leftOut: [] }))),
+	)
 
 const amount = /(\d[\d,]*)\.(\d\d)(?!\d)/g
 
@@ -58,10 +64,12 @@ function clientAmounts(folder: string): Set<number> {
 	const sealed = column(folder, 'SELECT body FROM sealed_text WHERE hash IN (SELECT offer_hash FROM revision)')
 	const views = sealed.flatMap((body) => {
 		const offer = offerSchema.parse(JSON.parse(body))
-		return [{ option: null, extras: [], leftOut: [] }, ...choicesOf(offer)].map((picked) => {
-			const { offer: _, ...view } = offerView(offer, undefined, picked)
-			return JSON.stringify(view)
-		})
+		return [{ option: null, places: {}, extras: [], leftOut: [] }, ...choicesOf(offer), ...mixedOf(offer)].map(
+			(picked) => {
+				const { offer: _, ...view } = offerView(offer, undefined, picked)
+				return JSON.stringify(view)
+			},
+		)
 	})
 	const found = views.flatMap((view) => [...view.matchAll(amount)])
 	return new Set(found.map(([, whole = '', part = '']) => Number(`${whole.replaceAll(',', '')}${part}`)))

@@ -49,7 +49,14 @@ const again = async (key: WinterKey, at = of.cast().now) =>
 
 async function approvedBakery() {
 	const leftOut = [of.cast().containers.bakeryRight]
-	const approval = { ...(await answering('bakery')), option: 'a', extras: ['lights'], leftOut, purchaseOrder: '' }
+	const approval = {
+		...(await answering('bakery')),
+		option: 'a',
+		places: {},
+		extras: ['lights'],
+		leftOut,
+		purchaseOrder: '',
+	}
 	must('bakery', await approve(await of.as('bakeryApprover'), approval, of.stamp()))
 	return approval
 }

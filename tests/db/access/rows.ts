@@ -316,7 +316,7 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, things, house) =>
 		approve(
 			viewer,
-			{ ...answering(things, house), option: 'a', extras: [], leftOut: [], purchaseOrder: '' },
+			{ ...answering(things, house), option: 'a', places: {}, extras: [], leftOut: [], purchaseOrder: '' },
 			house.stamp(),
 		),
 	),

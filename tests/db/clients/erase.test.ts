@@ -106,7 +106,7 @@ async function tellEverything(): Promise<void> {
 		),
 	)
 	await publish('bakery')
-	const yes = { option: 'a', extras: [], leftOut: [], purchaseOrder: told('order') }
+	const yes = { option: 'a', places: {}, extras: [], leftOut: [], purchaseOrder: told('order') }
 	must('yes', await approve(await of.as('bakeryApprover'), { ...(await answering('bakery')), ...yes }, of.stamp()))
 	must(
 		'reason',

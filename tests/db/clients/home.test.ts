@@ -67,7 +67,7 @@ describe('behind a door', () => {
 		const bare = quote(prices, everything)
 		expect(bare.netCents).toBeLessThan(bare.totalCents)
 		expect((await home('bakeryViewer'))?.lines[0]?.totalCents).toBe(bare.totalCents)
-		const choice = { extras: ['lights'], leftOut: [] }
+		const choice = { places: {}, extras: ['lights'], leftOut: [] }
 		const form = { option: key, purchaseOrder: '', browser: '', once: of.once() }
 		const approval = { ...choice, ...form, proposal: bakery, revision: hash }
 		expect((await approve(await of.as('bakeryApprover'), approval, of.stamp())).ok).toBe(true)

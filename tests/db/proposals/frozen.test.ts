@@ -23,6 +23,7 @@ import { quote } from '@/lib/pricing/quote/quote'
 import { defaultRates, ratesSchema } from '@/lib/pricing/rates'
 import { emptyDraft } from '@/lib/proposal/draft'
 import { type Offer, offerSchema } from '@/lib/proposal/offer/offer'
+import { palettesOf, pricesOf } from '@/lib/proposal/picked/palettes'
 import type { ClientId } from '@/lib/units/id'
 import { judge } from '../../reference/quote-judge/judge'
 import { hollyTraits } from '../catalogue/holly-traits'
@@ -40,6 +41,7 @@ const keptSchema = z.array(
 		costing: json(z.array(z.strictObject({ key: z.string(), job: jobInputsSchema }))),
 		rates: json(ratesSchema),
 		option: z.string().nullable(),
+		places: json(z.record(z.string(), z.string())).nullable(),
 		extras: json(z.array(z.string())).nullable(),
 		leftOut: json(z.array(z.string())).nullable(),
 		total: z.int().nullable(),
@@ -53,7 +55,7 @@ const kept = () =>
 			sqlite
 				.prepare(
 					`SELECT revision.hash, offer.body AS offer, costing.body AS costing, rates.document AS rates,
-						answer.option, answer.extras, answer.left_out AS leftOut, answer.total_cents AS total
+						answer.option, answer.places, answer.extras, answer.left_out AS leftOut, answer.total_cents AS total
 					FROM revision JOIN sealed_text AS offer ON offer.hash = offer_hash
 						JOIN sealed_text AS costing ON costing.hash = costing_hash
 						JOIN rates ON version = rates_version
@@ -104,10 +106,10 @@ describe('what was published gives the same cents for ever', () => {
 	test('every yes bears the total of its own choice', () => {
 		const approved = kept().filter(({ total }) => total !== null)
 		expect(approved).toHaveLength(17)
-		for (const { offer, option: key, extras, leftOut, total } of approved) {
-			const option = found(offer.options.find((each) => each.key === key))
+		for (const { offer, option, places, extras, leftOut, total } of approved) {
+			const taken = found(palettesOf(offer, { option, places: places ?? {} }))
 			const out = offer.containers.filter(({ id }) => leftOut?.includes(id)).map(({ id }) => id)
-			expect(quote(option.prices, { extras: extras ?? [], leftOut: out }).totalCents).toBe(total)
+			expect(quote(pricesOf(taken), { extras: extras ?? [], leftOut: out }).totalCents).toBe(total)
 		}
 	})
 })
@@ -183,7 +185,14 @@ describe('what becomes of materials, rates, names and drafts afterwards', () => 
 			)
 		const before = ledger()
 		await changeEverything()
-		const approval = { ...(await answering('bakery')), option: 'a', extras: [], leftOut: [], purchaseOrder: '' }
+		const approval = {
+			...(await answering('bakery')),
+			option: 'a',
+			places: {},
+			extras: [],
+			leftOut: [],
+			purchaseOrder: '',
+		}
 		must('bakery', await approve(await of.as('bakeryApprover'), approval, of.stamp()))
 		expect((await page('bakery')).answer?.totalCents).toBe(total)
 		expect(ledger()).toEqual(before)

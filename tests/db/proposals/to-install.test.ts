@@ -40,8 +40,8 @@ describe('what is to go in', () => {
 
 	test('without what was left out, in the palette that was chosen', async () => {
 		const { bakeryRight, fieldstonePorch } = of.cast().containers
-		const bakery = { option: 'a', extras: ['lights', 'refresh'], leftOut: [bakeryRight], purchaseOrder: '' }
-		const fieldstone = { option: 'c', extras: [], leftOut: [fieldstonePorch], purchaseOrder: '' }
+		const bakery = { option: 'a', places: {}, extras: ['lights', 'refresh'], leftOut: [bakeryRight], purchaseOrder: '' }
+		const fieldstone = { option: 'c', places: {}, extras: [], leftOut: [fieldstonePorch], purchaseOrder: '' }
 		must(
 			'bakery',
 			await approve(await of.as('bakeryApprover'), { ...(await answering('bakery')), ...bakery }, of.stamp()),
@@ -59,9 +59,27 @@ describe('what is to go in', () => {
 		expect(shop.places.flatMap(({ pots }) => pots.map(({ name }) => name))).toEqual(['Left of the door', 'Window box'])
 		expect(shop.extras).toHaveLength(2)
 		expect(pier.palette).toBe('Frost and violet')
-		expect(pier.places.flatMap(({ pots }) => pots.map(({ name }) => name))).toEqual(['Urn on the pier'])
+		expect(pier.places.flatMap(({ pots }) => pots.map(({ name }) => name))).toEqual([
+			'Urn on the pier',
+			'Tub at the boathouse',
+		])
 		const frozen = found((await page('fieldstone')).offer?.options.find(({ key }) => key === 'c'))
 		expect(pier.places[0]?.pots[0]?.lines).toEqual(frozen.pots[0]?.lines)
+	})
+
+	test('each place in the palette that it took', async () => {
+		const { fieldstoneBoathouse } = of.cast().places
+		const taken = { option: 'a', places: { [fieldstoneBoathouse]: 'c' }, extras: [], leftOut: [], purchaseOrder: '' }
+		const answer = { ...(await answering('fieldstone')), ...taken }
+		must('fieldstone', await approve(await of.as('fieldstoneApprover'), answer, of.stamp()))
+		const pier = found((await sheet()).find(({ client }) => client === 'The Pellwick household'))
+		expect(pier.palette).toBe('Rust and moss; Frost and violet at Boathouse')
+		const options = found((await page('fieldstone')).offer).options
+		const potsOf = (key: string) => options.find((each) => each.key === key)?.pots.map(({ lines }) => lines)
+		expect(pier.places.flatMap(({ pots }) => pots.map(({ lines }) => lines))).toEqual([
+			...(potsOf('a')?.slice(0, 2) ?? []),
+			...(potsOf('c')?.slice(2) ?? []),
+		])
 	})
 
 	test('leaves the sheet when it is in, opened anew or cancelled', async () => {

@@ -14,7 +14,7 @@ async function run(command: Command): Promise<unknown> {
 	switch (command.does) {
 		case 'approve': {
 			const { person, proposal, revision, once } = command
-			const wanted = { option: 'a', extras: [], leftOut: [], purchaseOrder: '' }
+			const wanted = { option: 'a', places: {}, extras: [], leftOut: [], purchaseOrder: '' }
 			return approve(await viewerOf(person), { proposal, revision, once, browser: 'a racer', ...wanted }, stamp)
 		}
 		case 'use the link':

@@ -1,7 +1,10 @@
 import type Database from 'better-sqlite3'
 import { describe, expect, test } from 'vitest'
 import { eraseClient } from '@/db/clients/erase'
+import { approve } from '@/db/proposals/answers/approve'
+import { readOffer } from '@/db/proposals/read-offer'
 import { verify } from '@/db/record/verify'
+import { must } from '@/demo/play/must'
 import type { Json } from '@/lib/record/canonical'
 import { canonical } from '@/lib/record/canonical'
 import { entryHash } from '@/lib/record/chain'
@@ -70,8 +73,8 @@ describe('a line of the record that was altered is named', () => {
 		['to what', 'object', "'proposal 2'"],
 		['whose it is', 'client_id', 'NULL'],
 		['which words belong to it', 'sealed', 'hash'],
-		['its own hash', 'hash', "replace(hash, '0', '1')"],
-		['the line before it', 'prev', "replace(prev, '0', '1')"],
+		['its own hash', 'hash', 'substr(hash, 2) || substr(hash, 1, 1)'],
+		['the line before it', 'prev', 'substr(prev, 2) || substr(prev, 1, 1)'],
 	])('%s', (_, column, value) => altered(column, value)())
 })
 
@@ -243,6 +246,8 @@ describe('an answer', () => {
 		['to which hash', "revision_hash = replace(revision_hash, '0', '1')"],
 		['its kind', "kind = 'skip', option = NULL, total_cents = NULL"],
 		['the palette', "option = 'b'"],
+		['the palette of a place', `places = '{"a place":"b"}'`],
+		['the palettes of places, which are no text of ours', `places = '{ }'`],
 		['the extras', `extras = '["refresh"]'`],
 		['the extras, which are no list any more', "extras = 'refresh'"],
 		['what is left out', `left_out = '["a pot"]'`],
@@ -253,6 +258,23 @@ describe('an answer', () => {
 	])('altered in %s is not the one that its line tells of', async (_, set) => {
 		const [seq, where] = [line(), row()]
 		run(`UPDATE answer SET ${set} ${where}`)
+		expect((await whole()).broken).toEqual({ seq, why: 'the evidence says otherwise' })
+	})
+
+	test.each([
+		['taken away', "'{}'"],
+		['another palette', "replace(places, 'b', 'c')"],
+		['written in another way', "replace(places, ':', ': ')"],
+	])('where a place took another palette: %s', async (_, places) => {
+		const { fieldstone } = of.cast().proposals
+		const contact = await of.as('fieldstoneApprover')
+		const { hash: revision } = found(await readOffer(contact, fieldstone, of.stamp()))
+		const wanted = { option: 'a', places: { [of.cast().places.fieldstoneBoathouse]: 'b' }, extras: [], leftOut: [] }
+		const answering = { proposal: fieldstone, revision, once: of.once(), browser: '', purchaseOrder: '' }
+		must('fieldstone', await approve(contact, { ...answering, ...wanted }, of.stamp()))
+		expect((await whole()).broken).toBeNull()
+		const seq = Number(ask('SELECT max(seq) FROM event'))
+		run(`UPDATE answer SET places = ${places} WHERE revision_hash = '${revision}'`)
 		expect((await whole()).broken).toEqual({ seq, why: 'the evidence says otherwise' })
 	})
 

@@ -224,7 +224,14 @@ describe('a season', () => {
 })
 
 test('the ledger moves a client to settled with the yes', async () => {
-	const approval = { ...(await answering('bakery')), option: 'a', extras: [], leftOut: [], purchaseOrder: '' }
+	const approval = {
+		...(await answering('bakery')),
+		option: 'a',
+		places: {},
+		extras: [],
+		leftOut: [],
+		purchaseOrder: '',
+	}
 	const before = (await ledger()).totals.find(({ state }) => state === 'waiting for an answer')
 	must('bakery', await approve(await of.as('bakeryApprover'), approval, of.stamp()))
 	const after = (await ledger()).totals.find(({ state }) => state === 'waiting for an answer')

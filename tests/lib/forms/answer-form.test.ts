@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { approveForm, changeForm, skipForm } from '@/lib/forms/answer-form'
+import { approveForm, changeForm, skipForm } from '@/lib/forms/answer/answer-form'
 import { read } from '@/lib/forms/read'
 import { changeParts } from '@/lib/proposal/offer/parts'
 import { sha256 } from '@/lib/record/hash'
@@ -11,6 +11,7 @@ const approval = {
 	once: uuid(1),
 	revision,
 	option: 'b',
+	place: [`${uuid(4)} a`],
 	extra: ['wreath'],
 	without: [uuid(2)],
 	purchaseOrder: ' PO 77 ',
@@ -21,7 +22,10 @@ const errorsOf = (result: ReturnType<typeof read>) => (result.ok ? {} : result.e
 
 describe('an approval', () => {
 	test('names its revision, a palette, extras and what is left out', () => {
-		expect(read(approveForm, approval)).toEqual({ ok: true, value: { ...approval, purchaseOrder: 'PO 77' } })
+		expect(read(approveForm, approval)).toEqual({
+			ok: true,
+			value: { ...approval, place: { [uuid(4)]: 'a' }, purchaseOrder: 'PO 77' },
+		})
 	})
 
 	test.each([
@@ -42,6 +46,21 @@ describe('an approval', () => {
 			name: 'a hash that is none',
 			more: { revision: revision.toUpperCase() },
 			says: { revision: 'This form does not say which revision it answers. Open the design again.' },
+		},
+		{
+			name: 'a place by name',
+			more: { place: ['Boathouse a'] },
+			says: { 'place.0': 'One of the palettes names no place. Go back to the design and choose again.' },
+		},
+		{
+			name: 'a place without a palette',
+			more: { place: [uuid(4)] },
+			says: { 'place.0': 'One of the palettes names no place. Go back to the design and choose again.' },
+		},
+		{
+			name: 'the same place twice',
+			more: { place: [`${uuid(4)} a`, `${uuid(4)} b`] },
+			says: { place: 'A place is named twice. Go back to the design and choose again.' },
 		},
 		{
 			name: 'a container by name',

@@ -107,6 +107,11 @@ describe('a choice in an address', () => {
 			is: 'option=a&extra=wreath&extra=garland&without=c1',
 		},
 		{
+			name: 'another palette for a place',
+			fields: { option: 'a', place: ['00000000-0000-7000-8000-00000000a002 b', 'Boathouse c', ''] },
+			is: 'option=a&at.00000000-0000-7000-8000-00000000a002=b',
+		},
+		{
 			name: 'the revision that it is of',
 			fields: { option: 'a', revision: 'c0ffee42'.repeat(8) },
 			is: `option=a&revision=${'c0ffee42'.repeat(8)}`,

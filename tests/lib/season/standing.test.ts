@@ -10,7 +10,7 @@ import { makeOffer } from '@/lib/proposal/make'
 import { costingOf, hexesOf, leastTotal, standing } from '@/lib/season/standing'
 import { hex } from '@/lib/units/hex'
 import { knownDrafts } from '../proposal/known'
-import { containerId, draft, facts, first, made, money, today } from '../proposal/sample'
+import { containerId, draft, facts, first, made, money, placeId, today } from '../proposal/sample'
 
 const { offer, inputs } = made()
 const words = { money }
@@ -46,7 +46,7 @@ describe('how a proposal shows in the ledger', () => {
 	test('the chosen one stands for itself, at what was taken', () => {
 		const choice = { extras: ['wreath'], leftOut: [containerId(3)] }
 		const option = copper ?? expect.fail('there are two')
-		const of = stands(undefined, { option, choice })
+		const of = stands(undefined, { option, places: new Map(), choice })
 		expect(of).toMatchObject({ palette: 'Copper and plum', paletteCount: 1 })
 		expect(of.valueCents).toBe(quote(option.prices, choice).netCents)
 		expect(of.valueCents).not.toBe(quote(option.prices, everything).netCents)
@@ -56,7 +56,7 @@ describe('how a proposal shows in the ledger', () => {
 		const option = copper ?? expect.fail('there are two')
 		const { netCents, totalCents } = quote(option.prices, everything)
 		expect(netCents).toBeLessThan(totalCents)
-		expect(stands(undefined, { option, choice: everything }).valueCents).toBe(netCents)
+		expect(stands(undefined, { option, places: new Map(), choice: everything }).valueCents).toBe(netCents)
 		expect(leastTotal(offer)).toBe(Math.min(...offer.options.map(({ prices }) => quote(prices, everything).totalCents)))
 	})
 
@@ -65,13 +65,31 @@ describe('how a proposal shows in the ledger', () => {
 		const job = jobOf(draft, first(draft.options), facts) ?? expect.fail('there is a container')
 		const { costs } = price(job, words)
 		const { marginPercent } = costing(option.prices, costs, everything)
-		expect(stands(undefined, { option, choice: everything }).marginTenths).toBe(Math.round((marginPercent ?? 0) * 10))
+		expect(stands(undefined, { option, places: new Map(), choice: everything }).marginTenths).toBe(
+			Math.round((marginPercent ?? 0) * 10),
+		)
+	})
+
+	test('a place with another palette is named with it, and value and margin are those of both', () => {
+		const [option, other] = [copper ?? expect.fail('there are two'), brass ?? expect.fail('there are two')]
+		const taken = { option, places: new Map([[placeId(2), other]]) }
+		const of = stands(undefined, { ...taken, choice: everything })
+		expect(of).toMatchObject({ palette: 'Copper and plum; Brass and navy at Side door', paletteCount: 1 })
+		expect(of.paletteHexes).toBe(`${hexesOf(option)} ${hexesOf(other)}`)
+		const whole = stands(undefined, { option, places: new Map(), choice: everything })
+		expect([of.valueCents, of.marginTenths]).not.toEqual([whole.valueCents, whole.marginTenths])
+		// The same containers, drafted as one palette.
+		const [a, b] = draft.options
+		const pots = [...(a?.pots.slice(0, 2) ?? []), ...(b?.pots.slice(2) ?? [])]
+		const drafted = { ...draft, options: [{ ...first(draft.options), pots }] }
+		const asOne = stands(made(drafted))
+		expect([of.valueCents, of.marginTenths]).toEqual([asOne.valueCents, asOne.marginTenths])
 	})
 
 	test('an offer without a palette stands for nothing, and inputs that lack one cost nothing', () => {
 		expect(() => stands(made({ ...draft, options: [] }))).toThrow('standing: the offer has no option')
 		const option = copper ?? expect.fail('there are two')
-		expect(() => costingOf(option, inputs.slice(1), facts.rates, words, everything)).toThrow(
+		expect(() => costingOf({ option, places: new Map() }, inputs.slice(1), facts.rates, words, everything)).toThrow(
 			'costingOf: there are no inputs for the option a',
 		)
 	})

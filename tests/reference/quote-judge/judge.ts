@@ -136,7 +136,43 @@ const byName = (items: Iterable<readonly [string, Fraction]>) =>
 /** A quote and its costing worked anew, from the words of the trade, in exact fractions. */
 export function judge(job: Job, choice: Choice): Verdict {
 	const entries = ledger(job, choice)
-	const lines = linesOf(job, entries)
+	return verdict(job, linesOf(job, entries), entries)
+}
+
+/**
+ * The same where each place takes one of several options: what is asked at a place is what that option asks there; the
+ * fixed price is shared out anew by those shares, a minimum found anew, and one job is done with all packs together.
+ */
+export function judgeMixed(options: readonly Job[], at: (place: string) => number, choice: Choice): Verdict {
+	const asked = options.flatMap((job, n) => linesOf(job, ledger(job, choice)).filter(({ place }) => at(place) === n))
+	const plain = asked.filter(({ what }) => !/^(?:minimum|season) /.test(what))
+	const [job] = options
+	if (job === undefined) throw new Error('judgeMixed: there is no option')
+	// Of equal remainders the earlier comes first: in the order in which a list shares the fixed price out.
+	const doors = linesOf(job, ledger(job, choice)).filter(({ what }) => what.startsWith('season '))
+	const shares = doors.flatMap(({ what }) => asked.filter((each) => each.what === what))
+	const containers = job.containers.map((pot) => {
+		const found = options[at(pot.place)]?.containers.find(({ id }) => id === pot.id)
+		if (found === undefined) throw new Error('judgeMixed: an option lacks a container')
+		return found
+	})
+	const season = job.agreement.is === 'fixed' && shares.length > 0 ? exact(job.agreement.cents) : none
+	const parts =
+		shares.length === 0
+			? []
+			: shareOut(
+					season,
+					shares.map(({ cents }) => cents),
+				)
+	const seasons = shares.map((share, n) => ({
+		...share,
+		cents: parts[n] ?? none,
+		classes: byClass(parts[n] ?? none, share.classes),
+	}))
+	return verdict(job, [...plain, ...seasons, ...minimums(plain, job)], ledger({ ...job, containers }, choice))
+}
+
+function verdict(job: Job, lines: readonly Asked[], entries: readonly Entry[]): Verdict {
 	const tax = taxes(lines, job)
 	const net = plus(lines.map(({ cents }) => cents))
 	const total = plus([net, ...tax.values()])

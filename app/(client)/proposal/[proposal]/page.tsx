@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
-import { all, first, idIn, isOpened, lookIn, signedIn } from '@/app/server/pages'
+import { pickedOf } from '@/app/server/answers/picked'
+import { first, idIn, isOpened, lookIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
@@ -14,7 +15,8 @@ export const metadata: Metadata = { title: 'Your design' }
 
 export default async function Proposal({ params, searchParams }: PageProps<'/proposal/[proposal]'>) {
 	const { proposal: text } = await params
-	const { option, extra, without, revision, told, for: handle, ...how } = await searchParams
+	const query = await searchParams
+	const { revision, told, for: handle } = query
 	const who = await signedIn(`/proposal/${text}`, handle)
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
@@ -23,16 +25,11 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 	if (page.offer === undefined) return <Erased />
 	const { offer, answer } = page
 	const given = answer?.kind === 'approval' ? answer : undefined
-	const picked = {
-		option: given?.option ?? first(option) ?? null,
-		extras: given?.extras ?? all(extra),
-		leftOut: given?.leftOut ?? all(without),
-	}
 	const may = who.is !== 'contact' ? 'preview' : who.clients.get(page.client) === 'approve' ? 'answer' : 'look'
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
 			<OfferPage
-				view={offerView(offer, page.before, picked)}
+				view={offerView(offer, page.before, given ?? pickedOf(query))}
 				path={`/proposal/${proposal}`}
 				revision={page.hash}
 				may={may}
@@ -40,7 +37,7 @@ export default async function Proposal({ params, searchParams }: PageProps<'/pro
 				isChosen={given !== undefined}
 				told={<Told page={page} read={first(revision)} told={first(told)} />}
 				pictures={`/proposal/${proposal}/picture/${page.hash.slice(0, 16)}.svg`}
-				look={lookIn(how, page.lengths)}
+				look={lookIn(query, page.lengths)}
 				lengths={page.lengths}
 			/>
 		</ClientFrame>

@@ -12,6 +12,7 @@ const fields: readonly (readonly [Answering, string, Kind])[] = [
 	['approve', 'once', 'id'],
 	['approve', 'revision', 'hash'],
 	['approve', 'option', 'key'],
+	['approve', 'place', 'key'],
 	['approve', 'purchaseOrder', 'words'],
 	['change', 'once', 'id'],
 	['change', 'revision', 'hash'],
@@ -77,7 +78,7 @@ describe('what the address of a design holds', () => {
 		const { proposal } = things()
 		const before = snapshot(open.site.folder)
 		for (const { value } of hostile.filter((each) => each.what !== '10,000 signs'))
-			for (const name of ['option', 'extra', 'without', 'told', 'for', 'form'])
+			for (const name of ['option', `at.${things().place}`, 'extra', 'without', 'told', 'for', 'form'])
 				for (const page of ['', '/approve', '/change', '/skip']) {
 					const query = new URLSearchParams([
 						[name, value.toString()],

@@ -45,6 +45,24 @@ describe('an answer that names what was not offered', () => {
 			expect(await toldWhy('approve', (form) => [...form, ['without', id]])).toBe('that container may not be left out')
 	})
 
+	it('a place that is another’s, or nobody’s, a palette of nobody’s at a place, a place twice', async () => {
+		const own = things().place
+		for (const [entries, why] of [
+			[[`${other().place} a`], 'that place is not in the design'],
+			[[`${v7()} b`], 'that place is not in the design'],
+			[[`${own} z`], 'that palette is not offered'],
+			[[`${own} constructor`], 'that palette is not offered'],
+			[[`${own} a`, `${own} b`], 'form'],
+			[[own], 'form'],
+			[['Front door b'], 'form'],
+			[Array.from({ length: 61 }, () => `${v7()} a`), 'form'],
+		] as const)
+			expect([
+				entries[0],
+				await toldWhy('approve', (form) => [...form, ...entries.map((each) => ['place', each] as const)]),
+			]).toEqual([entries[0], why])
+	})
+
 	it('a part that is not in the design', async () => {
 		for (const part of ['option z', 'extra none', `container ${other().container}`, 'whole design', ''])
 			expect([part, await toldWhy('change', (form) => withField(form, 'about', part))]).toEqual([

@@ -17,6 +17,7 @@ const { answering, idOf, page, publish, redraft, steer } = stepsOf(of)
 const yes = async (change: Partial<Approval> = {}): Promise<Approval> => ({
 	...(await answering('bakery')),
 	option: 'a',
+	places: {},
 	extras: ['lights'],
 	leftOut: [],
 	purchaseOrder: '',
@@ -62,6 +63,7 @@ describe('a yes', () => {
 			by: of.cast().people.bakeryApprover.id,
 			word: 'client',
 			option: 'a',
+			places: {},
 			extras: ['lights'],
 			leftOut: [right()],
 			totalCents: (await owed()).totalCents,
@@ -127,7 +129,14 @@ describe('a yes', () => {
 	})
 
 	test('of three palettes names the one that was chosen', async () => {
-		const three = { ...(await answering('clapboard')), option: 'b', extras: [], leftOut: [], purchaseOrder: '' }
+		const three = {
+			...(await answering('clapboard')),
+			option: 'b',
+			places: {},
+			extras: [],
+			leftOut: [],
+			purchaseOrder: '',
+		}
 		must('clapboard', await by('clapboardApprover', three))
 		const ledger = await seasonPage(await of.as('designer'), { season: of.cast().seasons.winter, page: 1 }, of.stamp())
 		expect(ledger?.rows.find(({ id: row }) => row === idOf('clapboard'))).toMatchObject({
@@ -182,7 +191,13 @@ describe('of the offer only what was offered', () => {
 			extras: draft.extras.map((extra) => ({ ...extra, place: of.cast().places.creditUnionBranch })),
 		}))
 		await publish('creditUnion')
-		const choice = { option: 'a', extras: ['refresh'], leftOut: [branchLeft, branchRight], purchaseOrder: '' }
+		const choice = {
+			option: 'a',
+			places: {},
+			extras: ['refresh'],
+			leftOut: [branchLeft, branchRight],
+			purchaseOrder: '',
+		}
 		const approval = { ...(await answering('creditUnion')), ...choice }
 		const said = await refused(of.folder(), () => by('creditUnionApprover', approval))
 		expect(said).toEqual({ ok: false, why: 'that extra belongs where everything is left out' })
@@ -261,6 +276,64 @@ describe('while it waits for them', () => {
 	])('at %s UTC: %s', async (at, isTaken) => {
 		const said = await by('bakeryApprover', await yes(), utc(at))
 		expect(said).toMatchObject(isTaken ? { ok: true } : { ok: false, why: 'lapsed' })
+	})
+})
+
+describe('another palette for a place', () => {
+	const boathouse = () => of.cast().places.fieldstoneBoathouse
+	const mixed = async (change: Partial<Approval> = {}) =>
+		yes({ ...(await answering('fieldstone')), places: { [boathouse()]: 'b' }, extras: [], ...change })
+
+	test('is kept with the answer and told by its line, at the total of both; the ledger names both', async () => {
+		must('fieldstone', await by('fieldstoneApprover', await mixed()))
+		const { answer, offer } = await page('fieldstone')
+		const [a, b] = found(offer).options.map(({ prices }) => quote(prices, { extras: [], leftOut: [] }))
+		const at = (whole: Quote | undefined, isThere: boolean) =>
+			found(whole)
+				.lines.filter(({ place }) => (place === boathouse()) === isThere)
+				.map(({ cents }) => cents)
+		const net = [...at(a, false), ...at(b, true)].reduce((all, each) => all + each, 0)
+		expect(answer).toMatchObject({ option: 'a', places: { [boathouse()]: 'b' } })
+		expect(answer?.totalCents).toBeGreaterThan(net)
+		expect([found(a).totalCents, found(b).totalCents]).not.toContain(answer?.totalCents)
+		const [line] = lastRows('SELECT facts FROM event ORDER BY seq DESC LIMIT 1')
+		expect(JSON.stringify(line)).toContain(`\\"places\\":{\\"${boathouse()}\\":\\"b\\"}`)
+		const [row] = lastRows(`SELECT palette, palette_count AS palettes, value_cents AS value, margin_tenths AS margin
+			FROM proposal WHERE id = '${idOf('fieldstone')}'`)
+		const named = 'Rust and moss; Copper and plum at Boathouse'
+		expect(row).toEqual({ palette: named, palettes: 1, value: net, margin: expect.any(Number) })
+	})
+
+	test('the same twice over is one choice, written in one way', async () => {
+		const { fieldstone: porch } = of.cast().places
+		const places = { [boathouse()]: 'a', [porch]: 'b' }
+		must('fieldstone', await by('fieldstoneApprover', await mixed({ option: 'a', places })))
+		expect((await page('fieldstone')).answer).toMatchObject({ option: 'b', places: { [boathouse()]: 'a' } })
+	})
+
+	test.each<readonly [string, () => Partial<Approval>, string]>([
+		[
+			'a place of another client',
+			() => ({ places: { [of.cast().places.bakery]: 'b' } }),
+			'that place is not in the design',
+		],
+		['a palette that is not offered', () => ({ places: { [boathouse()]: 'z' } }), 'that palette is not offered'],
+	])('%s is refused', async (_, change, why) => {
+		const approval = await mixed(change())
+		expect(await refused(of.folder(), () => by('fieldstoneApprover', approval))).toEqual({ ok: false, why })
+	})
+
+	test('where everything is left out is refused', async () => {
+		await redraft('fieldstone', (draft) => ({
+			...draft,
+			containers: draft.containers.map((each) => ({ ...each, mayLeaveOut: true })),
+		}))
+		await publish('fieldstone')
+		const approval = await mixed({ leftOut: [of.cast().containers.boathouseDoor] })
+		expect(await refused(of.folder(), () => by('fieldstoneApprover', approval))).toEqual({
+			ok: false,
+			why: 'that palette belongs where everything is left out',
+		})
 	})
 })
 

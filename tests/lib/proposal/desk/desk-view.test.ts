@@ -193,7 +193,7 @@ describe('what would mend a margin below the floor', () => {
 				const by = { ...facts, rates: { ...facts.rates, marginFloorPercent } }
 				const { offer: of, inputs } = makeOffer(random, by, money, 1, today)
 				for (const each of of.options) {
-					const costed = costingOf(each, inputs, by.rates, { money }, everything)
+					const costed = costingOf({ option: each, places: new Map() }, inputs, by.rates, { money }, everything)
 					const priced = { key: each.key, quote: quote(each.prices, everything), costing: costed }
 					const [, mended] = deskOption(priced, of, { marginFloorPercent, presentationStepCents: 500 }, bare).mend
 					const [more, less] = (mended?.match(/\d+/g) ?? []).map(Number)

@@ -3,14 +3,17 @@ import { describe, expect, test } from 'vitest'
 import { quote } from '@/lib/pricing/quote/quote'
 import { take } from '@/lib/proposal/answer'
 import type { Draft } from '@/lib/proposal/draft'
-import { offerView, type Picked } from '@/lib/proposal/offer/offer-view'
+import { offerView } from '@/lib/proposal/offer/offer-view'
+import type { Picked } from '@/lib/proposal/picked/picked-in'
 import { anyText } from '../../units/arbitrary'
-import { containerId, draft, first, money, offerOf } from '../sample'
+import { containerId, draft, first, money, offerOf, placeId } from '../sample'
 
 const offer = offerOf()
-const nothing: Picked = { option: null, extras: [], leftOut: [] }
+const nothing: Picked = { option: null, places: {}, extras: [], leftOut: [] }
 const view = (picked: Partial<Picked> = {}, of = offer) => offerView(of, undefined, { ...nothing, ...picked })
 const [left, right, box] = [1, 2, 3].map(String).map((n) => containerId(Number(n)))
+const places = [placeId(1), placeId(2)]
+const [front = '', side = ''] = places
 const onlyOne = offerOf({ ...draft, options: [first(draft.options)] })
 const out = (...ids: (string | undefined)[]) => ids.filter((each) => each !== undefined)
 
@@ -33,7 +36,7 @@ describe('with several palettes', () => {
 	test('one is picked by its key', () => {
 		const of = view({ option: 'b' })
 		expect(of.onWall?.name).toBe('Brass and navy')
-		expect(of.picked).toEqual({ option: 'b', extras: [], leftOut: [] })
+		expect(of.picked).toEqual({ option: 'b', places: {}, extras: [], leftOut: [] })
 		expect(of.price?.total).toBe(of.onWall?.total)
 		expect(of.pots.map(({ layers }) => layers.map(({ words }) => words))).toEqual([
 			['Birch', 'Noble fir'],
@@ -63,6 +66,53 @@ describe('with one palette', () => {
 	})
 })
 
+describe('with several places', () => {
+	const mixed = (more: Partial<Picked> = {}) => view({ option: 'a', places: { [side]: 'b' }, ...more })
+
+	test('each tells what it takes, and each palette where it stands', () => {
+		expect(mixed().places).toEqual([
+			{ id: front, name: 'Front door', option: 'a' },
+			{ id: side, name: 'Side door', option: 'b' },
+		])
+		expect(mixed().options.map(({ isOnWall, at }) => [isOnWall, at])).toEqual([
+			[true, ['Front door']],
+			[false, ['Side door']],
+		])
+		expect(mixed().palette).toBe('Copper and plum; Brass and navy at Side door')
+		expect(mixed().picked).toEqual({ option: 'a', places: { [side]: 'b' }, extras: [], leftOut: [] })
+	})
+
+	test('while they take the same, none is told apart; while nothing is picked, they take none', () => {
+		const of = view({ option: 'b', places: { [side]: 'b' } })
+		expect([of.palette, of.picked?.places]).toEqual(['Brass and navy', {}])
+		expect(of.options.flatMap(({ at }) => at)).toEqual([])
+		expect(view({ places: { [side]: 'b' } })).toMatchObject({ palette: undefined, chosen: { places: {} } })
+		expect(view().places.map(({ option }) => option)).toEqual([null, null])
+	})
+
+	test('what is in each pot, the total and the cautions follow; a palette tells what it would come to everywhere', () => {
+		expect(mixed().pots.map(({ layers }) => layers.map(({ words }) => words).length)).toEqual([2, 2, 1])
+		expect(mixed().pots[2]).toEqual(view({ option: 'b' }).pots[2])
+		expect(mixed().pots[0]).toEqual(view({ option: 'a' }).pots[0])
+		expect(mixed().options.map(({ total }) => total)).toEqual(view().options.map(({ total }) => total))
+		expect(mixed().options.map(({ total }) => total)).not.toContain(mixed().price?.total)
+		expect(view({ option: 'a' }).cautions.join()).toMatch(/Holly/)
+		expect(mixed().cautions.join()).not.toMatch(/Holly/)
+	})
+
+	test('of a place that is left out nothing is said', () => {
+		const of = mixed({ leftOut: out(box) })
+		expect(of.places.map(({ id }) => id)).toEqual([front])
+		expect([of.palette, of.picked?.places]).toEqual(['Copper and plum', {}])
+		expect(of.picked?.leftOut).toEqual([box])
+	})
+
+	test('what is no palette or no place is passed over', () => {
+		const of = view({ option: 'a', places: { [side]: 'zzz', [placeId(9)]: 'b', toString: 'b' } })
+		expect(of.picked?.places).toEqual({})
+	})
+})
+
 describe('what was picked', () => {
 	test('extras and what is left out change every total', () => {
 		const picked = { extras: ['wreath'], leftOut: out(box) }
@@ -74,7 +124,7 @@ describe('what was picked', () => {
 		expect(of.pots.map(({ isOut }) => isOut)).toEqual([false, false, true])
 		expect(of.potGroups.map(({ names }) => names)).toEqual([['Left urn'], ['Right urn']])
 		for (const [n, { key }] of offer.options.entries()) {
-			const taken = take(offer, { option: key, extras: ['wreath'], leftOut: [containerId(3)] })
+			const taken = take(offer, { option: key, places: {}, extras: ['wreath'], leftOut: [containerId(3)] })
 			expect(of.options[n]?.total).toBe(taken.ok && money(taken.quote.totalCents))
 		}
 		expect(of.options[0]?.total).not.toBe(view().options[0]?.total)
@@ -105,7 +155,7 @@ describe('what was picked', () => {
 			is: { extras: [], leftOut: [] },
 		},
 	])('garbage is passed over: $name', ({ picked, is }) => {
-		expect(view({ option: 'a', ...picked }).picked).toEqual({ option: 'a', extras: [], leftOut: [], ...is })
+		expect(view({ option: 'a', ...picked }).picked).toEqual({ option: 'a', places: {}, extras: [], leftOut: [], ...is })
 	})
 
 	test('everything left out is put back', () => {
@@ -121,7 +171,12 @@ describe('what was picked', () => {
 
 	test('whatever an address holds, what can be sent from the page would be taken, at the price shown', () => {
 		const texts = fc.oneof(fc.constantFrom('a', 'b', 'wreath', 'lights', ...out(left, right, box)), anyText(5))
-		const pickeds = fc.record({ option: fc.option(texts), extras: fc.array(texts), leftOut: fc.array(texts) })
+		const pickeds = fc.record({
+			option: fc.option(texts),
+			places: fc.dictionary(fc.oneof(fc.constantFrom(...places), anyText(5)), texts),
+			extras: fc.array(texts),
+			leftOut: fc.array(texts),
+		})
 		fc.assert(
 			fc.property(pickeds, (picked) => {
 				const { picked: wanted, price } = offerView(offer, undefined, picked)

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { type Offer, offerSchema } from '@/lib/proposal/offer/offer'
 import { pickedCautions } from '@/lib/proposal/offer/picked-cautions'
-import { card, containerId, draft, facts, first, offerOf } from '../sample'
+import { card, containerId, draft, facts, first, offerOf, placeId } from '../sample'
 
 const cards = facts.cards.map((each) => (each.name === 'Right urn' ? card(2, 'Right urn', { walkLeftCm: 90 }) : each))
 const offer = offerOf(draft, { ...facts, cards })
@@ -21,7 +21,9 @@ test.each<{ name: string; option?: string; extras?: string[]; leftOut?: number[]
 	{ name: 'nothing of a container that is left out', option: 'a', leftOut: [2, 3], says: [greens] },
 ])('$name', ({ option, extras = [], leftOut = [], says }) => {
 	const found = offer.options.find(({ key }) => key === option)
-	expect(pickedCautions(offer, found, { extras, leftOut: leftOut.map(containerId) })).toEqual(says)
+	expect(
+		pickedCautions(offer, found && { option: found, places: new Map() }, { extras, leftOut: leftOut.map(containerId) }),
+	).toEqual(says)
 })
 
 test('an offer that was frozen before pots kept theirs still is one, and shows all', () => {
@@ -31,5 +33,13 @@ test('an offer that was frozen before pots kept theirs still is one, and shows a
 		options: offer.options.map((option) => ({ ...option, pots: option.pots.map(bare) })),
 		extras: offer.extras.map(bare),
 	})
-	expect(pickedCautions(before, first(before.options), { extras: [], leftOut: [] })).toEqual(offer.cautions)
+	expect(
+		pickedCautions(before, { option: first(before.options), places: new Map() }, { extras: [], leftOut: [] }),
+	).toEqual(offer.cautions)
+})
+
+test('of the palette that each place takes', () => {
+	const [, b] = offer.options
+	const taken = { option: first(offer.options), places: new Map(b === undefined ? [] : [[placeId(2), b]]) }
+	expect(pickedCautions(offer, taken, { extras: [], leftOut: [] })).toEqual([greens, walk])
 })

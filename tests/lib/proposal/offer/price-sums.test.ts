@@ -12,14 +12,22 @@ const bare: MoneyFormat = (amount) => String(amount)
 const added = (of: readonly { amount: string }[]) => of.reduce((all, { amount }) => all + Number(amount), 0)
 
 test('whatever is taken, rows and taxes add up to the total, and what is due too', () => {
-	const picks = fc.record({ which: fc.nat(3), extras: fc.array(fc.boolean()), out: fc.array(fc.boolean()) })
+	const picks = fc.record({
+		which: fc.nat(3),
+		mix: fc.array(fc.boolean()),
+		extras: fc.array(fc.boolean()),
+		out: fc.array(fc.boolean()),
+	})
 	fc.assert(
-		fc.property(fc.oneof(knownDrafts, fc.constant(draft)), picks, (random, { which, extras, out }) => {
+		fc.property(fc.oneof(knownDrafts, fc.constant(draft)), picks, (random, { which, mix, extras, out }) => {
 			const { offer } = makeOffer(random, facts, money, 1, today)
 			const option = offer.options[which % Math.max(1, offer.options.length)]
 			if (option === undefined) return
 			const taken = take(offer, {
 				option: option.key,
+				places: Object.fromEntries(
+					offer.places.flatMap(({ id }, n) => (mix[n] ? [[id, offer.options.at(-1)?.key ?? '']] : [])),
+				),
 				extras: offer.extras.filter((_, n) => extras[n]).map(({ key }) => key),
 				leftOut: offer.containers.filter((_, n) => out[n]).map(({ id }) => id),
 			})

@@ -130,7 +130,7 @@ describe('the rows of a price', () => {
 		expect(rows(lines)).toEqual([
 			['The season, by your agreement, Front door', '$522.07'],
 			['The season, by your agreement, Side door', '$427.93'],
-			['Supplement for this palette', '$75.01'],
+			['Supplement for the palette', '$75.01'],
 			['String of lights', '$31.00'],
 		])
 	})

@@ -3,7 +3,7 @@ import { take } from '@/lib/proposal/answer'
 import { priceView } from '@/lib/proposal/offer/price-view'
 import { type Approved, receipt } from '@/lib/proposal/offer/receipt'
 import { day } from '@/lib/units/day'
-import { containerId, money, offerOf } from '../sample'
+import { containerId, money, offerOf, placeId } from '../sample'
 
 const offer = offerOf()
 const given: Approved = {
@@ -11,6 +11,7 @@ const given: Approved = {
 	on: day('2026-10-28'),
 	by: 'Ada Ninefold',
 	option: 'a',
+	places: {},
 	extras: [],
 	leftOut: [],
 	purchaseOrder: '',
@@ -40,13 +41,23 @@ describe('a receipt', () => {
 	})
 
 	test('has every line of the price that was approved', () => {
-		const chosen = { option: 'b', extras: ['wreath'], leftOut: [containerId(2)] }
+		const chosen = { option: 'b', places: {}, extras: ['wreath'], leftOut: [containerId(2)] }
 		const taken = take(offer, chosen)
 		expect(receipt(offer, { ...given, ...chosen })?.price).toEqual(taken.ok && priceView(offer, taken.quote, money))
+	})
+
+	test('names each palette where places took different ones, and has the price of that', () => {
+		const chosen = { option: 'a', places: { [placeId(2)]: 'b' }, extras: [], leftOut: [] }
+		const taken = take(offer, chosen)
+		const of = receipt(offer, { ...given, ...chosen })
+		expect(of?.rows[3]).toEqual({ label: 'Palette', value: 'Copper and plum; Brass and navy at Side door' })
+		expect(of?.price).toEqual(taken.ok && priceView(offer, taken.quote, money))
+		expect(of?.price.total).not.toBe(receipt(offer, given)?.price.total)
 	})
 
 	test('is none for a palette that was not offered', () => {
 		expect(receipt(offer, { ...given, option: 'z' })).toBeUndefined()
 		expect(receipt(offer, { ...given, option: null })).toBeUndefined()
+		expect(receipt(offer, { ...given, places: { [placeId(2)]: 'z' } })).toBeUndefined()
 	})
 })

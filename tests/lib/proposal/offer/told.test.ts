@@ -19,6 +19,8 @@ const refusals: Record<AnswerRefusal, RegExp> = {
 	'nothing to withdraw': /nothing to take back/,
 	'that palette is not offered': /palette is not offered.*not taken/,
 	'that extra is not offered': /extras is not offered.*not taken/,
+	'that place is not in the design': /place that is not in this design.*not taken/,
+	'that palette belongs where everything is left out': /palettes is for a place where every container.*not taken/,
 	'that container may not be left out': /cannot be left out.*not taken/,
 	'that part is not in the design': /not in this design.*Nothing was sent/,
 	'nothing would be left': /Nothing would be left.*not taken/,

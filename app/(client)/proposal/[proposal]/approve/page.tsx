@@ -2,33 +2,38 @@ import type { Metadata } from 'next'
 import { redirect } from 'next/navigation'
 import { v7 } from 'uuid'
 import { answerable } from '@/app/server/answers/answer-page'
+import { pickedOf } from '@/app/server/answers/picked'
 import { attemptFor } from '@/app/server/attempt'
-import { all, first } from '@/app/server/pages'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
+import { chosenQuery } from '@/app/ui/offer/chosen-query'
 import { one } from '@/app/ui/settings-fields'
 import { list } from '@/lib/format/words'
-import { choiceQuery } from '@/lib/forms/read'
+import { placeEntries } from '@/lib/forms/answer/place-keys'
 import { offerView } from '@/lib/proposal/offer/offer-view'
 import { Rows } from './rows'
 
 export const metadata: Metadata = { title: 'Check before you approve' }
 
 export default async function Approve({ params, searchParams }: PageProps<'/proposal/[proposal]/approve'>) {
-	const { option, extra, without, revision, form } = await searchParams
+	const query = await searchParams
+	const { revision, form } = query
 	const { who, me, path, page, offer } = await answerable((await params).proposal, revision)
-	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
-	const view = offerView(offer, undefined, picked)
+	const view = offerView(offer, undefined, pickedOf(query))
 	if (view.onWall === undefined || view.picked === undefined || view.price === undefined) redirect(`${path}#palettes`)
 	const { typed, errors } = await attemptFor(who, form)
-	const { option: key, extras, leftOut } = view.picked
-	const back = `${path}?${choiceQuery({ option: key, extra: extras, without: leftOut, revision: page.hash })}`
+	const { option: key, places, extras, leftOut } = view.picked
+	const back = `${path}?${chosenQuery(view, page.hash)}`
 	const added = view.extras.filter(({ isAdded }) => isAdded).map(({ name }) => name)
 	const out = view.pots.filter(({ isOut }) => isOut).map(({ name }) => name)
 	const isBusiness = offer.options.some(({ prices }) => prices.payer.kind === 'business')
 	const rows = [
-		{ label: 'Palette', value: view.onWall.name, change: offer.options.length > 1 ? `${back}#palettes` : undefined },
+		{
+			label: 'Palette',
+			value: view.palette ?? view.onWall.name,
+			change: offer.options.length > 1 ? `${back}#palettes` : undefined,
+		},
 		...(offer.extras.length > 0 ? [{ label: 'Extras', value: list(added) || 'none', change: `${back}#choice` }] : []),
 		...(view.pots.some(({ mayLeaveOut }) => mayLeaveOut)
 			? [{ label: 'Left out', value: list(out) || 'nothing', change: `${back}#choice` }]
@@ -54,6 +59,9 @@ export default async function Approve({ params, searchParams }: PageProps<'/prop
 					<input type="hidden" name="once" value={v7()} />
 					<input type="hidden" name="revision" value={page.hash} />
 					<input type="hidden" name="option" value={key} />
+					{placeEntries(places).map((each) => (
+						<input key={each} type="hidden" name="place" value={each} />
+					))}
 					{extras.map((each) => (
 						<input key={each} type="hidden" name="extra" value={each} />
 					))}

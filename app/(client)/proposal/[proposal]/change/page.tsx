@@ -1,22 +1,23 @@
 import type { Metadata } from 'next'
 import { v7 } from 'uuid'
 import { answerable } from '@/app/server/answers/answer-page'
+import { pickedOf } from '@/app/server/answers/picked'
 import { attemptFor } from '@/app/server/attempt'
-import { all, first } from '@/app/server/pages'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { described, Field } from '@/app/ui/field'
-import { choiceQuery, type FieldErrors } from '@/lib/forms/read'
+import { pickedQuery } from '@/app/ui/offer/chosen-query'
+import type { FieldErrors } from '@/lib/forms/read'
 import { changeParts } from '@/lib/proposal/offer/parts'
 
 export const metadata: Metadata = { title: 'Ask for a change' }
 
 export default async function Change({ params, searchParams }: PageProps<'/proposal/[proposal]/change'>) {
-	const { option, extra, without, revision, form } = await searchParams
+	const query = await searchParams
+	const { revision, form } = query
 	const { who, me, path, page, offer } = await answerable((await params).proposal, revision)
 	const { typed, errors } = await attemptFor(who, form)
-	const picked = { option: first(option) ?? '', extra: all(extra), without: all(without) }
-	const chosen = `?${choiceQuery({ ...picked, revision: page.hash })}`
+	const chosen = `?${pickedQuery(pickedOf(query), page.hash)}`
 	const notes = [typed.note ?? []].flat()
 	// What is wrong with all of them stands beside the first.
 	const { note, ...each } = errors

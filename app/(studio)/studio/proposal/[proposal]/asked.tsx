@@ -8,14 +8,22 @@ const heads: Record<GivenAnswer['kind'], string> = {
 	skip: 'skips this season',
 }
 
+type Props = {
+	readonly answer: GivenAnswer | undefined
+	/** What was approved, in words. */
+	readonly palette: string
+	readonly timeZone: string
+}
+
 /** The client's answer to the revision that stands, in their words. */
-export function Asked({ answer, timeZone }: { readonly answer: GivenAnswer | undefined; readonly timeZone: string }) {
+export function Asked({ answer, palette, timeZone }: Props) {
 	if (answer === undefined) return null
 	const { kind, words, reference, at } = answer
 	return (
 		<section className="said mt-5" aria-label="Their answer">
 			<p>
-				<b>{words?.name ?? 'A contact'}</b> {heads[kind]}, {fullDay(dayOf(at, timeZone))}, reference {reference}
+				<b>{words?.name ?? 'A contact'}</b> {heads[kind]}
+				{kind === 'approval' && ` ${palette}`}, {fullDay(dayOf(at, timeZone))}, reference {reference}
 				{words?.purchaseOrder && `, purchase order ${words.purchaseOrder}`}.
 			</p>
 			{words && words.notes.length > 0 && (

@@ -53,7 +53,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				</p>
 			</div>
 			{told && <p className="said mt-5">{tellings[told] ?? `That could not be done: ${told}.`}</p>}
-			<Asked answer={desk.answer} timeZone={desk.timeZone} />
+			<Asked answer={desk.answer} palette={desk.palette} timeZone={desk.timeZone} />
 			<SeenFilters />
 			{desk.draft.options.length === 0 && (
 				<p className="mt-5">

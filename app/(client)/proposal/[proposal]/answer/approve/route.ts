@@ -1,7 +1,7 @@
 import { answering } from '@/app/server/answers/answering'
 import { stamp } from '@/app/server/start/clock'
 import { approve } from '@/db/proposals/answers/approve'
-import { approveForm } from '@/lib/forms/answer-form'
+import { approveForm } from '@/lib/forms/answer/answer-form'
 import { choiceQuery, type Typed } from '@/lib/forms/read'
 
 export async function POST(
@@ -10,9 +10,9 @@ export async function POST(
 ): Promise<Response> {
 	return answering(request, (await params).proposal, {
 		schema: approveForm,
-		lists: ['extra', 'without'],
+		lists: ['place', 'extra', 'without'],
 		page: (fields: Typed) => `approve?${choiceQuery(fields)}`,
-		give: (who, to, { extra: extras, without: leftOut, ...form }) =>
-			approve(who, { ...to, ...form, extras, leftOut }, stamp()),
+		give: (who, to, { place: places, extra: extras, without: leftOut, ...form }) =>
+			approve(who, { ...to, ...form, places, extras, leftOut }, stamp()),
 	})
 }

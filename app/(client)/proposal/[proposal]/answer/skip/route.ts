@@ -1,7 +1,7 @@
 import { answering } from '@/app/server/answers/answering'
 import { stamp } from '@/app/server/start/clock'
 import { skipSeason } from '@/db/proposals/answers/skip'
-import { skipForm } from '@/lib/forms/answer-form'
+import { skipForm } from '@/lib/forms/answer/answer-form'
 import { choiceQuery, type Typed } from '@/lib/forms/read'
 
 export async function POST(

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
-import { all, first, idIn, lookIn, signedIn } from '@/app/server/pages'
+import { pickedOf } from '@/app/server/answers/picked'
+import { idIn, lookIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
@@ -20,9 +21,8 @@ export default async function Preview({ params, searchParams }: PageProps<'/stud
 	const kept = await readDraft(who, proposal, stamp())
 	const offer = kept && (await previewOffer(who, { proposal, draft: kept.draft }, stamp()))
 	if (offer === undefined) hide(who)
-	const { option, extra, without, ...how } = await searchParams
+	const query = await searchParams
 	const lengths = (await readSettings(who))?.lengths ?? 'in'
-	const picked = { option: first(option) ?? null, extras: all(extra), leftOut: all(without) }
 	const told = (
 		<p className="said mt-8">
 			A preview of the saved draft: nobody else sees it. <a href={`/studio/proposal/${proposal}`}>Back to the desk</a>
@@ -31,13 +31,13 @@ export default async function Preview({ params, searchParams }: PageProps<'/stud
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season} home="/studio">
 			<OfferPage
-				view={offerView(offer, undefined, picked)}
+				view={offerView(offer, undefined, pickedOf(query))}
 				path={path}
 				may="preview"
 				state="waiting for an answer"
 				told={told}
 				pictures={`${path}/picture`}
-				look={lookIn(how, lengths)}
+				look={lookIn(query, lengths)}
 				lengths={lengths}
 			/>
 		</ClientFrame>

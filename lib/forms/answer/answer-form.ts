@@ -1,16 +1,18 @@
 import { z } from 'zod'
-import { isHash } from '../record/hash'
-import { idField, onceField, text } from './fields'
+import { isHash } from '../../record/hash'
+import { idField, onceField, text } from '../fields'
+import { placesField } from './place-keys'
 
 const answering = {
 	once: onceField,
 	revision: z.string().refine(isHash, 'This form does not say which revision it answers. Open the design again.'),
 }
 
-/** Approval: of which revision, which palette, with which extras, without which containers. Nothing in it is a price. */
+/** Approval: of which revision, which palette, another at which places, with which extras, without which containers. Nothing in it is a price. */
 export const approveForm = z.strictObject({
 	...answering,
 	option: z.string('Choose a palette first.').min(1, 'Choose a palette first.').max(40),
+	place: placesField,
 	extra: z.array(z.string().max(40)).max(60),
 	without: z.array(idField<'container'>()).max(60),
 	purchaseOrder: text(40),
