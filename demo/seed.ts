@@ -18,6 +18,7 @@ import { post } from './play/post'
 import { stories } from './play/proposals'
 import { type AnyPersonKey, emptyStage, type Stage } from './play/stage'
 import { momentOn, play } from './play/timeline'
+import { rounds } from './play/visits'
 import { stampsFrom } from './stamps'
 
 export type SeededPerson = { readonly id: PersonId; readonly name: string; readonly address: string }
@@ -65,7 +66,14 @@ function castOf(stage: Stage): Seeded {
  */
 export async function seed({ today, canary = false }: { today: Day; canary?: boolean }): Promise<Seeded> {
 	const stage = emptyStage(today, canary ? tellCanaries : tellPlainly, viewerOf)
-	const acts = [...house(stage), ...catalogue(stage), ...arrivals(stage), ...stories(stage), ...post(stage)]
+	const acts = [
+		...house(stage),
+		...catalogue(stage),
+		...arrivals(stage),
+		...stories(stage),
+		...rounds(stage),
+		...post(stage),
+	]
 	await play(acts, stampsFrom(`sedge and lantern ${today}`))
 	return castOf(stage)
 }
