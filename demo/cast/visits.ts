@@ -93,3 +93,5 @@ export const reports = {
 		photos: [photo('wrong', 'design', { cut: 'panel' })],
 	},
 } as const satisfies Record<string, CastReport>
+
+export type RoundKey = keyof typeof visits | keyof typeof reports

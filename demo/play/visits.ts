@@ -3,7 +3,7 @@ import { reportWrong } from '@/db/clients/visits/report-wrong'
 import type { Stamp } from '@/db/stamp'
 import { viewerOf } from '@/db/viewer'
 import { addDays } from '@/lib/units/day'
-import { type CastReport, type CastVisit, reports, visits } from '../cast/visits'
+import { type CastReport, type CastVisit, type RoundKey, reports, visits } from '../cast/visits'
 import { entriesOf } from './keys'
 import { must } from './must'
 import { photosOf } from './photos'
@@ -13,7 +13,7 @@ import { type Act, momentOn } from './timeline'
 const proposalOf = (stage: Stage, visit: CastVisit) =>
 	visit.season === 'winter' ? stage.winter.of(visit.client) : stage.autumn.of(visit.client)
 
-async function written(stage: Stage, key: string, visit: CastVisit, stamp: Stamp): Promise<void> {
+async function written(stage: Stage, key: RoundKey, visit: CastVisit, stamp: Stamp): Promise<void> {
 	const designer = await stage.designer()
 	const { does, day, kind, place, came, clientNote, studioNote } = visit
 	const where = { client: stage.clients.of(visit.client), season: stage.seasons.of(visit.season) }
@@ -25,17 +25,17 @@ async function written(stage: Stage, key: string, visit: CastVisit, stamp: Stamp
 		},
 		photos: await photosOf(designer, proposalOf(stage, visit), visit.photos, stamp),
 	}
-	must(key, await startVisit(designer, where, keeping, stamp))
+	stage.visits.put(key, must(key, await startVisit(designer, where, keeping, stamp)).visit)
 }
 
-async function said(stage: Stage, key: string, { client, place, by, words, photos }: CastReport, stamp: Stamp) {
+async function said(stage: Stage, key: RoundKey, { client, place, by, words, photos }: CastReport, stamp: Stamp) {
 	const contact = await viewerOf(stage.people.of(by))
 	const report = {
 		words,
 		place: stage.places.of(place),
 		photos: await photosOf(contact, stage.winter.of(client), photos, stamp),
 	}
-	must(key, await reportWrong(contact, stage.clients.of(client), report, stamp))
+	stage.visits.put(key, must(key, await reportWrong(contact, stage.clients.of(client), report, stamp)).visit)
 }
 
 /** What was done at the doors, and what clients said is wrong. */

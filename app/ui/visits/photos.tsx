@@ -8,7 +8,7 @@ type Props = {
 	readonly photos: readonly Photo[]
 	/** What they belong to, for a reader who does not see them. */
 	readonly of: string
-	readonly height?: 64 | 120
+	readonly height?: 64 | 104
 }
 
 const sides = ['wrong', 'before', 'after'] as const
@@ -29,11 +29,11 @@ function Thumb({ photo, says, height }: { photo: Photo; says: string; height: nu
 }
 
 /** Small photos that lead to the large ones, by what they show. */
-export function Photos({ photos, of, height = 120 }: Props) {
+export function Photos({ photos, of, height = 104 }: Props) {
 	const shown = sides.map((side) => photos.filter((photo) => photo.side === side)).filter((some) => some.length > 0)
 	if (shown.length === 0) return null
 	return (
-		<div className="mt-3 flex flex-wrap gap-x-7 gap-y-3">
+		<div className="mt-3 flex flex-wrap gap-x-4 gap-y-3">
 			{shown.map((some) => {
 				const word = sideWord(some[0]?.side ?? 'after')
 				return (

@@ -18,11 +18,12 @@ export function seasonAtTheDoor(db: Reading, client: ClientId, today: Day): Seas
 		.select({ id: proposal.seasonId })
 		.from(proposal)
 		.where(and(eq(proposal.clientId, client), eq(proposal.state, 'installed')))
+	const isIn = inArray(season.id, installed)
 	const hasBegun = sql`${season.windowFrom} <= ${today}`
 	const [first] = db
 		.select({ id: season.id })
 		.from(season)
-		.orderBy(desc(inArray(season.id, installed)), desc(hasBegun), desc(season.windowFrom))
+		.orderBy(desc(isIn), desc(sql`(${isIn} OR ${hasBegun})`), desc(season.windowFrom))
 		.limit(1)
 		.all()
 	return first?.id

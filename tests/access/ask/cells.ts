@@ -50,11 +50,15 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 		proposal: things.proposal,
 		'answered proposal': things.answered,
 		season: things.season,
+		visit: things.visit,
+		photo: things.photo,
 	})[thing]
 
 /** The address with an id in it, and what a page needs beside it. */
 export function pathOf({ route, path }: Pick<Row, 'route' | 'path'>, id: string, { place, revision }: Things): string {
-	const address = (path ?? route.replace(/\[[^\]]+\]/, id)).replace('[revision]', `${revision.slice(0, 16)}.svg`)
+	const address = (path ?? route.replace(/\[[^\]]+\]/, id))
+		.replace('[revision]', `${revision.slice(0, 16)}.svg`)
+		.replace('[size]', 'small.jpg')
 	return route.endsWith('/container') ? `${address}?place=${place}` : address
 }
 

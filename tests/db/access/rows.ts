@@ -206,7 +206,7 @@ const steering = ({ proposal }: Things, { once }: House) =>
 const staffReads = to('value', 'value', 'none', 'none', 'none', 'none', 'none')
 const staffDoes = to('value', 'value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden')
 const contactReads = to('none', 'none', 'value', 'value', 'none', 'none', 'none')
-const contactSays = to('forbidden', 'hidden', 'value', 'value', 'hidden', 'hidden', 'hidden')
+const contactSays = to('hidden', 'hidden', 'value', 'value', 'hidden', 'hidden', 'hidden')
 const keepingVisit = ({ place }: Things) => ({
 	command: { do: 'record', day: day('2026-10-05') } as const,
 	written: { kind: 'check', place, came: 'Tobin', clientNote: '', studioNote: '', out: [], tell: true } as const,

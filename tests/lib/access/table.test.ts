@@ -29,7 +29,7 @@ const matrix = {
 	'answer the proposal': ' f . m f . . . .',
 	'mark as seen': '        f . m m . . . .',
 	'see a photo': '         m m m m . . . .',
-	'say what is wrong': '   f . m m . . . .',
+	'say what is wrong': '   . . m m . . . .',
 	'see the record': '      m . . . . . . m',
 	'erase a client': '      m . . . . . . .',
 	'send mail': '           . . . . . . . m',
