@@ -7,6 +7,7 @@ test('a client sees the visit history and reports a broken globe; the designer p
 	cast,
 	mailbox,
 }) => {
+	test.slow()
 	const client = await as('bakeryApprover', phone)
 	await client.goto(`/home/${cast.clients.bakery.id}`)
 	await client.getByRole('link', { name: 'All visits' }).click()

@@ -66,7 +66,7 @@ describe('visits', () => {
 		['one who may only look says so too', 'looker', 'bakery', '/home/[client]/wrong/send', 'client'],
 		['the helper writes a visit down', 'helper', 'bakery', '/studio/visits/[visit]/keep', 'visit'],
 		['the helper begins one', 'helper', 'bakery', '/studio/visits/new/[client]/keep', 'client'],
-		['the designer puts one right', 'designer', 'bakery', '/studio/visits/[visit]/keep', 'visit'],
+		['the designer puts one right', 'designer', 'inn', '/studio/visits/[visit]/keep', 'visit'],
 		['the designer begins one', 'designer', 'dental', '/studio/visits/new/[client]/keep', 'client'],
 	] as const)('%s', async (_, person, client, route, thing) => {
 		const things = thingsOf(open.site.folder, open.site.cast, client)
