@@ -23,8 +23,8 @@ export default {
 	experimental: {
 		authInterrupts: true,
 		serverActions: { bodySizeLimit: '64kb' },
-		// As much as a photo; what else may hold is less, and looked at before it is read (`app/server/edge/screen.ts`).
-		proxyClientMaxBodySize: '16mb',
+		// As much as a form with photos; what else may hold is less, and looked at before it is read (`app/server/edge/screen.ts`).
+		proxyClientMaxBodySize: '42mb',
 	},
 	headers: async () => [{ source: '/:path*', headers }],
 }

@@ -1,6 +1,16 @@
 import { viewerOf } from '@/db/viewer'
 import type { Day, Moment } from '@/lib/units/day'
-import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import type {
+	ClientId,
+	ContainerId,
+	Id,
+	MaterialId,
+	PersonId,
+	PlaceId,
+	ProposalId,
+	SeasonId,
+	VisitId,
+} from '@/lib/units/id'
 import { tellCanaries, tellPlainly } from './cast/canary'
 import { type MaterialKey, materials } from './cast/catalogue/materials'
 import { type RecipeKey, recipes } from './cast/catalogue/recipes'
@@ -10,6 +20,7 @@ import { type AutumnKey, autumnProposals, type WinterKey, winterProposals } from
 import { type ContainerKey, containers } from './cast/sites/containers'
 import { type PlaceKey, places } from './cast/sites/places'
 import { staff, studio } from './cast/studio'
+import { type RoundKey, reports, visits } from './cast/visits'
 import { catalogue } from './play/catalogue'
 import { arrivals } from './play/clients'
 import { collecting } from './play/collection'
@@ -19,6 +30,7 @@ import { post } from './play/post'
 import { stories } from './play/proposals'
 import { type AnyPersonKey, emptyStage, type Stage } from './play/stage'
 import { momentOn, play } from './play/timeline'
+import { rounds } from './play/visits'
 import { stampsFrom } from './stamps'
 
 export type SeededPerson = { readonly id: PersonId; readonly name: string; readonly address: string }
@@ -40,6 +52,7 @@ export type Seeded = {
 	readonly proposals: Readonly<Record<WinterKey, ProposalId>>
 	/** Those of the autumn before, by client. */
 	readonly autumn: Readonly<Record<AutumnKey, ProposalId>>
+	readonly visits: Readonly<Record<RoundKey, VisitId>>
 }
 
 function castOf(stage: Stage): Seeded {
@@ -57,6 +70,7 @@ function castOf(stage: Stage): Seeded {
 		seasons: { winter: stage.seasons.of('winter'), autumn: stage.seasons.of('autumn') },
 		proposals: tableOf(keysOf(winterProposals), stage.winter.of),
 		autumn: tableOf(keysOf(autumnProposals), stage.autumn.of),
+		visits: tableOf(keysOf({ ...visits, ...reports }), stage.visits.of),
 	}
 }
 
@@ -67,7 +81,7 @@ function castOf(stage: Stage): Seeded {
 export async function seed({ today, canary = false }: { today: Day; canary?: boolean }): Promise<Seeded> {
 	const stage = emptyStage(today, canary ? tellCanaries : tellPlainly, viewerOf)
 	const prepared = [...house(stage), ...catalogue(stage), ...arrivals(stage), ...collecting(stage)]
-	const acts = [...prepared, ...stories(stage), ...post(stage)]
+	const acts = [...prepared, ...stories(stage), ...rounds(stage), ...post(stage)]
 	await play(acts, stampsFrom(`sedge and lantern ${today}`))
 	return castOf(stage)
 }

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { and, eq, inArray, isNull, notInArray, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { ClientId, Id, PersonId } from '@/lib/units/id'
+import type { ClientId, Id, PersonId, PhotoId } from '@/lib/units/id'
 import { dataFolder, type Tx, write } from '../open'
 import { append } from '../record/append'
 import {
@@ -19,10 +19,13 @@ import {
 	signInToken,
 	siteColour,
 	staff,
+	visit,
 } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 import { closeProposals } from './close-proposals'
+import { eraseVisits } from './erase-visits'
+import { removePhotos } from './visits/photos/files'
 
 const erased = 'erased'
 
@@ -66,8 +69,10 @@ function erasePlaces(tx: Tx, of: ClientId): void {
 /** Mails to those who go, and mails to anybody about the client. */
 function mailsOf(tx: Tx, of: ClientId, people: readonly PersonId[]): Id<'mail'>[] {
 	const own = tx.select({ id: proposal.id }).from(proposal).where(eq(proposal.clientId, of))
+	const visits = tx.select({ id: visit.id }).from(visit).where(eq(visit.clientId, of))
 	const about = sql`json_extract(${outbox.facts}, '$.proposal') IN ${own}`
-	const theirs = or(about, inArray(outbox.personId, [...people]))
+	const ofVisit = sql`json_extract(${outbox.facts}, '$.visit') IN ${visits}`
+	const theirs = or(about, ofVisit, inArray(outbox.personId, [...people]))
 	return tx
 		.select({ id: outbox.id })
 		.from(outbox)
@@ -87,7 +92,7 @@ function deleteCopies(mails: readonly Id<'mail'>[]): void {
 	}
 }
 
-type Erased = { readonly ok: true; readonly mails: readonly Id<'mail'>[] }
+type Erased = { readonly ok: true; readonly mails: readonly Id<'mail'>[]; readonly photos: readonly PhotoId[] }
 
 function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stamp): Erased | Denied {
 	if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
@@ -101,14 +106,15 @@ function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stam
 	erasePersons(tx, people)
 	erasePlaces(tx, of)
 	closeProposals(tx, stamp, viewer, of)
+	const photos = eraseVisits(tx, of)
 	tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
 	const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
 	tx.update(client).set(blank).where(eq(client.id, of)).run()
-	return { ok: true, mails }
+	return { ok: true, mails, photos }
 }
 
 /**
- * Erases a client's words on lawful demand: names, addresses, letters, notes, copies of mails. What was done and when,
+ * Erases a client's words on lawful demand: names, addresses, letters, notes, photos, copies of mails. What was done and when,
  * and every hash, stays, and the chain still holds; what is open is taken back, and nothing more is written about them.
  * Deleted bytes are overwritten; what the log still holds goes within the hour. Backups keep the words until they go.
  */
@@ -118,5 +124,6 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 	const said = write((tx) => eraseIn(tx, viewer, viewer.person, of, stamp))
 	if (!said.ok) return said
 	deleteCopies(said.mails)
+	removePhotos(said.photos)
 	return { ok: true }
 }

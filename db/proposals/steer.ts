@@ -1,9 +1,10 @@
 import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { type Command, decide, type Refusal } from '@/lib/proposal/state'
+import { decide, type KeptState, type Refusal } from '@/lib/proposal/state'
 import type { RecordedAct } from '@/lib/record/acts'
+import type { Hash } from '@/lib/record/hash'
 import type { Id, ProposalId } from '@/lib/units/id'
-import { write } from '../open'
+import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
 import { isFirst } from '../record/once'
@@ -11,16 +12,30 @@ import { seal } from '../record/seal'
 import { type Message, proposal } from '../schema'
 import type { Stamp } from '../stamp'
 import type { Denied } from '../viewer'
-import { findProposal } from './find'
+import { type Found, findProposal } from './find'
 import { contactsOf } from './recipients'
 
-type Step = Exclude<Command, { revision: unknown }>['do'] & ('withdraw' | 'reopen' | 'cancel' | 'install')
+export type Step = 'withdraw' | 'reopen' | 'cancel' | 'install'
 
 const recorded: Record<Step, RecordedAct> = {
 	withdraw: 'proposal withdrawn',
 	reopen: 'proposal reopened',
 	cancel: 'proposal cancelled',
 	install: 'proposal installed',
+}
+
+type Taken = { readonly step: Step; readonly to: KeptState; readonly sealed?: Hash | null }
+
+/** Writes a step of the studio's own that `decide` has let through, with its line of the record. */
+export function takeStep(
+	tx: Tx,
+	stamp: Stamp,
+	viewer: Viewer,
+	{ row }: Found,
+	{ step, to, sealed = null }: Taken,
+): void {
+	tx.update(proposal).set({ state: to }).where(eq(proposal.id, row.id)).run()
+	append(tx, stamp, viewer, { act: recorded[step], object: `proposal ${row.id}`, client: row.clientId, sealed })
 }
 
 /** What the client hears of it; nothing of an install, which they see. */
@@ -53,8 +68,7 @@ export async function steer(
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }
 		const { clientId: client } = found.row
 		const sealed = reason === '' ? null : seal(tx, stamp, client, { reason })
-		tx.update(proposal).set({ state: decision.to }).where(eq(proposal.id, id)).run()
-		append(tx, stamp, viewer, { act: recorded[step], object: `proposal ${id}`, client, sealed })
+		takeStep(tx, stamp, viewer, found, { step, to: decision.to, sealed })
 		const message = told[step]
 		const facts = { proposal: id, number: found.row.revisionNumber }
 		if (message !== null)

@@ -3,7 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Offer, OfferLine } from '@/lib/proposal/offer/offer'
 import { paletteAt, palettesInWords, palettesOf } from '@/lib/proposal/picked/palettes'
 import type { Day } from '@/lib/units/day'
-import type { ProposalId } from '@/lib/units/id'
+import type { ClientId, ProposalId, SeasonId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { answer, client, place, proposal, revision, season } from '../schema'
 import { denied } from '../viewer'
@@ -13,6 +13,8 @@ import { answerTo } from './read-offer'
 /** One approved design as hands need it: where, which container, what goes in. No price and no cost. */
 export type Install = {
 	readonly proposal: ProposalId
+	readonly clientId: ClientId
+	readonly season: SeasonId
 	readonly client: string
 	readonly window: { readonly from: Day; readonly to: Day }
 	readonly palette: string
@@ -60,6 +62,8 @@ function installOf(
 	return [
 		{
 			proposal: row.id,
+			clientId: of.id,
+			season: row.seasonId,
 			client: offer.client,
 			window: offer.window,
 			palette: palettesInWords(offer, palettes),

@@ -5,10 +5,10 @@ import { type Group, groupOf } from '@/lib/season/group'
 import { rowsAPage } from '@/lib/season/rows-a-page'
 import { type Cents, cents } from '@/lib/units/cents'
 import { type Day, dayOf, type Moment } from '@/lib/units/day'
-import type { ClientId, ProposalId, SeasonId } from '@/lib/units/id'
+import type { ClientId, ProposalId, SeasonId, VisitId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { answerWords } from '../proposals/answers/words'
-import { answer, client, container, place, proposal, sealedText, season, studio } from '../schema'
+import { answer, client, container, place, proposal, sealedText, season, studio, visit } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 
@@ -39,6 +39,8 @@ export type SeasonRow = {
 	readonly marginTenths: number | null
 	/** The first note of a change that was asked for. */
 	readonly note: string
+	/** Of this client's visits to plan one that they asked for, since something is wrong; null where there is none. */
+	readonly wrong: VisitId | null
 }
 
 export type Total = {
@@ -57,6 +59,8 @@ export type SeasonPage = {
 	readonly totals: readonly Total[]
 	readonly rows: readonly SeasonRow[]
 	readonly pages: number
+	/** Visits of any season that nobody has planned yet. */
+	readonly visitsToPlan: number
 }
 
 const shownState = (today: Day) =>
@@ -100,7 +104,12 @@ const firstPlace = (what: typeof place.name | typeof place.wallHex) =>
 
 const containersOf = sql<number>`(SELECT count(*) FROM ${container} JOIN ${place} ON ${place.id} = ${container.placeId} WHERE ${place.clientId} = ${client.id} AND ${container.retiredAt} IS NULL)`
 
-type Shows = Pick<SeasonRow, 'name' | 'kind' | 'state' | 'containers' | 'wall'> & {
+/** The visit to plan that a client asked for first. */
+const wrongAt = sql<VisitId | null>`(SELECT ${visit.id} FROM ${visit} WHERE ${visit.clientId} = ${client.id} AND ${visit.state} = 'to plan' AND ${visit.reportedAt} IS NOT NULL ORDER BY ${visit.reportedAt} LIMIT 1)`
+
+const toPlan = sql<number>`(SELECT count(*) FROM ${visit} JOIN ${client} ON ${client.id} = ${visit.clientId} WHERE ${visit.state} = 'to plan' AND ${client.archivedAt} IS NULL)`
+
+type Shows = Pick<SeasonRow, 'name' | 'kind' | 'state' | 'containers' | 'wall' | 'wrong'> & {
 	readonly row: typeof proposal.$inferSelect
 	readonly place: string | null
 	/** What was sealed with the wish, where one is open. */
@@ -131,6 +140,7 @@ function rowsOf(db: Reading, of: SeasonId, today: Day, page: number): SeasonRow[
 			place: firstPlace(place.name),
 			wall: firstPlace(place.wallHex),
 			containers: containersOf,
+			wrong: wrongAt,
 			words: sealedText.body,
 		})
 		.from(proposal)
@@ -154,7 +164,7 @@ export async function seasonPage(
 	if (denied(viewer, 'see the season', null) !== null) return undefined
 	return read((db) => {
 		const [found] = db
-			.select({ season, studio })
+			.select({ season, studio, visitsToPlan: toPlan })
 			.from(season)
 			.innerJoin(studio, eq(studio.id, 1))
 			.where(eq(season.id, of))
@@ -164,6 +174,7 @@ export async function seasonPage(
 		const today = dayOf(stamp.at, timeZone)
 		const totals = totalsOf(db, of, today)
 		const pages = Math.max(1, Math.ceil(totals.reduce((sum, { count }) => sum + count, 0) / rowsAPage))
-		return { season: found.season, today, timeZone, currency, totals, rows: rowsOf(db, of, today, page), pages }
+		const { season: shown, visitsToPlan } = found
+		return { season: shown, today, timeZone, currency, totals, rows: rowsOf(db, of, today, page), pages, visitsToPlan }
 	})
 }

@@ -2,7 +2,7 @@ import type { Stamp } from '@/db/stamp'
 import type { PlannedSeason } from '@/db/studio/seasons'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Day } from '@/lib/units/day'
-import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId } from '@/lib/units/id'
+import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, VisitId } from '@/lib/units/id'
 import type { Tell } from '../cast/canary'
 import type { MaterialKey } from '../cast/catalogue/materials'
 import type { RecipeKey } from '../cast/catalogue/recipes'
@@ -13,6 +13,7 @@ import type { CastProposal } from '../cast/proposals/shape'
 import type { ContainerKey } from '../cast/sites/containers'
 import type { PlaceKey } from '../cast/sites/places'
 import type { staff } from '../cast/studio'
+import type { RoundKey } from '../cast/visits'
 import { type Shelf, shelf } from './keys'
 
 export type AnyPersonKey = PersonKey | keyof typeof staff
@@ -31,6 +32,7 @@ export type Stage = {
 	readonly seasons: Shelf<'winter' | 'autumn', PlannedSeason['id']>
 	readonly winter: Shelf<WinterKey, ProposalId>
 	readonly autumn: Shelf<AutumnKey, ProposalId>
+	readonly visits: Shelf<RoundKey, VisitId>
 }
 
 export function emptyStage(today: Day, tell: Tell, viewerOf: (who: PersonId) => Promise<Viewer>): Stage {
@@ -48,6 +50,7 @@ export function emptyStage(today: Day, tell: Tell, viewerOf: (who: PersonId) => 
 		seasons: shelf('season'),
 		winter: shelf('winter proposal'),
 		autumn: shelf('autumn proposal'),
+		visits: shelf('visit'),
 	}
 }
 

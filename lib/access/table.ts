@@ -18,6 +18,8 @@ export const table = {
 	'see the catalogue': { may: ['designer'] },
 	'change the catalogue': { may: ['designer'] },
 	'see what to install': { may: ['designer', 'helper'] },
+	'see visits': { may: ['designer', 'helper'] },
+	'record visits': { may: ['designer', 'helper'] },
 	// a proposal, behind the studio's door
 	'see the draft': { may: ['designer'] },
 	'change the draft': { may: ['designer'] },
@@ -30,6 +32,8 @@ export const table = {
 	'see the proposal': { may: ['approver', 'looker', 'designer', 'system'] },
 	'answer the proposal': { may: ['approver'], not: ['looker', 'designer'] },
 	'mark as seen': { may: ['approver', 'looker'], not: ['designer'] },
+	'see a photo': { may: ['approver', 'looker', 'designer', 'helper'] },
+	'say what is wrong': { may: ['approver', 'looker'] },
 	// the record and the machinery
 	'see the record': { may: ['designer', 'system'] },
 	'erase a client': { may: ['designer'] },

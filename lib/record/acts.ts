@@ -37,6 +37,11 @@ export const acts = [
 	'proposal cancelled',
 	'proposal installed',
 	'proposal lapsed',
+	'something wrong reported',
+	'visit planned',
+	'visit made',
+	'visit corrected',
+	'visit dropped',
 	'client erased',
 ] as const
 export type RecordedAct = (typeof acts)[number]

@@ -9,6 +9,8 @@ export type ContainerId = Id<'container'>
 export type MaterialId = Id<'material'>
 export type SeasonId = Id<'season'>
 export type ProposalId = Id<'proposal'>
+export type VisitId = Id<'visit'>
+export type PhotoId = Id<'photo'>
 
 const shape = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/
 

@@ -47,7 +47,9 @@ describe('the outbox after the play', () => {
 			'proposal published',
 			'reminder',
 			'skipped',
+			'something is wrong',
 			'taken back',
+			'visit made',
 		])
 		expect(sent.length).toBeGreaterThan(60)
 	})

@@ -7,7 +7,7 @@ import { viewer } from '@/app/server/sign-in/session'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { PublicFrame } from '@/app/ui/public-frame'
-import { one, SettingsFields } from '@/app/ui/settings-fields'
+import { one, SettingsFields } from '@/app/ui/studio/settings-fields'
 import { isSetUpLink } from '@/db/start/set-up'
 
 export const metadata: Metadata = { title: 'Set up the studio' }

@@ -13,7 +13,7 @@ import { chosenDrawings, offeredDrawings } from './drawings'
 import type { Letter } from './letter'
 
 export type To = { readonly name: string; readonly studio: string }
-type Filled = Omit<Letter, 'action' | 'greeting' | 'studio' | 'small'> & { readonly label: string }
+export type Filled = Omit<Letter, 'action' | 'greeting' | 'studio' | 'small'> & { readonly label: string }
 
 /** What a mail says, by what it reports; where it leads is the sender's to know. */
 export function finish({ label, ...filled }: Filled, { name, studio }: To, href: string, small: string): Letter {

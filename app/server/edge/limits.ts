@@ -10,6 +10,7 @@ const limits = {
 	'links to one address': [30, 3600],
 	'links asked by one sender': [20, 3600],
 	'confirmations of one sender': [30, 600],
+	'photos of one sender': [60, 600],
 	'violation reports': [60, 60],
 } as const
 export type Limit = keyof typeof limits

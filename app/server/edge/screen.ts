@@ -10,8 +10,16 @@ export type Refused = {
 
 const forms = new Set(['application/x-www-form-urlencoded', 'multipart/form-data'])
 const kilobyte = 1024
-const mostBytes = { form: 64 * kilobyte, draft: 400 * kilobyte, report: 16 * kilobyte, photo: 15_000 * kilobyte }
+const mostBytes = {
+	form: 64 * kilobyte,
+	draft: 400 * kilobyte,
+	report: 16 * kilobyte,
+	photo: 15_000 * kilobyte,
+	photos: 40_000 * kilobyte,
+}
+/** Where a form brings one photo, and where it may bring several. */
 const photoPath = /^\/studio\/clients\/[^/]+\/photo$/
+const photosPath = /^\/(?:home\/[^/]+\/wrong\/send|studio\/visits\/(?:new\/)?[^/]+\/keep)$/
 export const reportPath = '/csp-report'
 
 const plainType = (headers: Headers) => (headers.get('content-type') ?? '').split(';', 1)[0]?.trim().toLowerCase() ?? ''
@@ -22,15 +30,21 @@ function kindOf(headers: Headers, path: string): keyof typeof mostBytes | undefi
 	if (path === reportPath)
 		return type === 'application/csp-report' || type === 'application/reports+json' ? 'report' : undefined
 	if (type === 'multipart/form-data' && photoPath.test(path)) return 'photo'
+	if (type === 'multipart/form-data' && photosPath.test(path)) return 'photos'
 	if (forms.has(type)) return 'form'
 	if (type === 'application/json') return 'draft'
 	return type === 'text/plain' && headers.has('next-action') ? 'form' : undefined
 }
 
-function sizeRefusal(headers: Headers, most: number): Refused | undefined {
+const tooLarge = (kind: keyof typeof mostBytes) =>
+	kind === 'photos'
+		? 'These photos are more than one form can hold (40 megabytes). Go back, choose fewer, and send the rest afterwards. Nothing was changed.'
+		: 'This is more than a form can hold. Nothing was changed.'
+
+function sizeRefusal(headers: Headers, kind: keyof typeof mostBytes): Refused | undefined {
 	const length = headers.get('content-length')
 	if (length === null || !/^\d+$/.test(length)) return { status: 411, says: 'The length of what was sent is missing.' }
-	if (Number(length) > most) return { status: 413, says: 'This is more than a form can hold. Nothing was changed.' }
+	if (Number(length) > mostBytes[kind]) return { status: 413, says: tooLarge(kind) }
 	return undefined
 }
 
@@ -42,14 +56,22 @@ export function senderOf(headers: Headers): string {
 	return hops.at(-trustedHops) ?? 'direct'
 }
 
+const limitOf = {
+	form: 'posts of one sender',
+	draft: 'posts of one sender',
+	photo: 'posts of one sender',
+	photos: 'photos of one sender',
+	report: 'violation reports',
+} as const
+
 async function postRefusal(headers: Headers, path: string): Promise<Refused | undefined> {
 	if (path !== reportPath && headers.get('origin') !== env().siteUrl)
 		return { status: 403, says: 'This did not come from a page of ours. Nothing was changed.' }
 	const kind = kindOf(headers, path)
 	if (kind === undefined) return { status: 415, says: 'This is not a form of ours. Nothing was changed.' }
-	const size = sizeRefusal(headers, mostBytes[kind])
+	const size = sizeRefusal(headers, kind)
 	if (size !== undefined) return size
-	const wait = await tooMany(kind === 'report' ? 'violation reports' : 'posts of one sender', senderOf(headers))
+	const wait = await tooMany(limitOf[kind], senderOf(headers))
 	return wait === undefined
 		? undefined
 		: { status: 429, says: 'That was a lot at once. Wait a little and try again.', retryAfter: wait }

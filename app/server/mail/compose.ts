@@ -23,15 +23,11 @@ import { idSchema } from '@/lib/units/schema'
 import { codeHash, linkHash, randomCode, randomToken } from '../sign-in/secrets'
 import { now, stamp } from '../start/clock'
 import { env } from '../start/env'
+import { composeVisit, isAboutVisit } from './compose-visit'
+import { written } from './written'
 
 const asked = z.object({ askHash: z.string(), to: z.string() })
 const reported = z.object({ proposal: idSchema<'proposal'>(), number: z.int() })
-
-const written = {
-	client: (studio: string) =>
-		`${studio} sent this because you are named as a contact. No need to reply; if you do, we read it.`,
-	studio: (studio: string) => `Sent to you because you design for ${studio}.`,
-}
 
 /** The link and the code exist from here on, and only in this mail: what is stored of them are hashes. */
 async function signIn(facts: unknown, person: PersonId, to: Addressee): Promise<Letter> {
@@ -70,6 +66,7 @@ export async function compose(
 ): Promise<Letter | undefined> {
 	if (person === null || to === undefined) return undefined
 	if (message === 'sign-in link') return signIn(facts, person, to)
+	if (isAboutVisit(message)) return composeVisit(system, { message, person, facts }, to)
 	if (!isAboutProposal(message)) return undefined
 	const { proposal, number } = reported.parse(facts)
 	const about = await mailedProposal(system, { proposal, number, person }, stamp())

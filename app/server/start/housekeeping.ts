@@ -4,6 +4,7 @@ import { backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { sweepOnce } from '@/db/house/sweep-once'
+import { sweepPhotos } from '@/db/house/sweep-photos'
 import { sweepSignIn } from '@/db/sign-in/session'
 import { viewerOf } from '@/db/viewer'
 import { now, stamp } from './clock'
@@ -28,6 +29,7 @@ export async function keepHouse(): Promise<void> {
 	await step('sweep sign-in', () => sweepSignIn(now()))
 	await step('sweep attempts', () => sweepAttempts(system, stamp()))
 	await step('sweep keys', () => sweepOnce(system, stamp()))
+	await step('sweep photos', () => sweepPhotos(system))
 	await step('empty the log', () => emptyLog(system))
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }

@@ -7,6 +7,7 @@ const rooms = [
 	{ href: '/studio/recipes', word: 'Recipes' },
 	{ href: '/studio/materials', word: 'Materials' },
 	{ href: '/studio/install', word: 'To install' },
+	{ href: '/studio/visits', word: 'Visits' },
 	{ href: '/studio/settings', word: 'Settings' },
 ] as const
 export type Room = (typeof rooms)[number]['word']
@@ -22,7 +23,7 @@ type Props = {
 
 /** A line of words, then the page: the studio's pages are a well-kept ledger. */
 export function StudioFrame({ studio, who, here, season, isHelper = false, children }: Props) {
-	const open = isHelper ? rooms.filter(({ word }) => word === 'To install') : rooms
+	const open = isHelper ? rooms.filter(({ word }) => word === 'To install' || word === 'Visits') : rooms
 	return (
 		<div data-season={season} className="mx-auto flex min-h-screen max-w-7xl flex-col px-5 text-[0.95rem] sm:px-8">
 			<header className="no-print flex flex-wrap items-baseline gap-x-8 border-b border-line py-3">

@@ -2,7 +2,7 @@ import { v7 } from 'uuid'
 import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
 import { actionNamed } from './build'
-import { type Body, type Fields, json, urlencoded } from './forms'
+import { type Body, type Fields, json, multipart, urlencoded } from './forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
 type Form = (things: Things) => Fields
@@ -263,6 +263,25 @@ export function pageWith(action: string, { client, proposal, season }: Things): 
 	return route.replace('[client]', client).replace('[proposal]', proposal).replace('[season]', season)
 }
 
+/** Forms that bring photos, here without any. */
+export const visitForms: Readonly<Record<'wrong' | 'visit' | 'new visit', Form>> = {
+	wrong: ({ place }) => [once(), ['place', place], ['words', 'A globe by the door is broken.']],
+	visit: ({ place }) => [once(), ['do', 'record'], ...visitFields(place)],
+	'new visit': ({ place, season }) => [once(), ['do', 'record'], ['season', season], ...visitFields(place)],
+}
+
+function visitFields(place: string): Fields {
+	const yesterday = new Date(Date.now() - 86_400_000).toISOString().slice(0, 10)
+	return [
+		['day', yesterday],
+		['kind', 'check'],
+		['place', place],
+		['came', 'Tobin'],
+		['clientNote', 'All is well.'],
+		['studioNote', 'Bring the long can.'],
+	]
+}
+
 const studio: Fields = [
 	['name', 'Elsewhere'],
 	['timeZone', 'UTC'],
@@ -303,6 +322,9 @@ export function photo(bytes: Buffer = pixel): Body {
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
 	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
+	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
+	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))
+	if (route.startsWith('/studio/visits/')) return multipart(visitForms.visit(things))
 	if (route.endsWith('/price')) return json({ draft })
 	if (route.endsWith('/propose')) return json({ draft })
 	if (route.endsWith('/substitutes')) return json({ draft, material: things.material, container: null })

@@ -50,6 +50,8 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 		proposal: things.proposal,
 		'answered proposal': things.answered,
 		season: things.season,
+		visit: things.visit,
+		photo: things.photo,
 	})[thing]
 
 /** The address with an id in it, and what a page needs beside it. */
@@ -58,7 +60,9 @@ export function pathOf(
 	id: string,
 	{ client, place, revision }: Things,
 ): string {
-	const address = (path ?? route.replace(/\[[^\]]+\]/, id)).replace('[revision]', `${revision.slice(0, 16)}.svg`)
+	const address = (path ?? route.replace(/\[[^\]]+\]/, id))
+		.replace('[revision]', `${revision.slice(0, 16)}.svg`)
+		.replace('[size]', 'small.jpg')
 	if (route.endsWith('/start')) return `${address}?client=${client}`
 	return route.endsWith('/container') ? `${address}?place=${place}` : address
 }

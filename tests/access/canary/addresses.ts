@@ -6,6 +6,8 @@ import { type Row, rows } from '../table/rows'
 /** The addresses of a client's pages. */
 export const pathsOf = (client: string, proposals: readonly string[]) => [
 	`/home/${client}`,
+	`/home/${client}/visits`,
+	`/home/${client}/wrong`,
 	...proposals.flatMap((id) => ['', '/approve', '/change', '/skip', '/done'].map((page) => `/proposal/${id}${page}`)),
 ]
 

@@ -29,6 +29,9 @@ export type Things = {
 	/** Hash of the revision that stands. */
 	readonly revision: string
 	readonly version: number
+	/** Null where they have none. */
+	readonly visit: string | null
+	readonly photo: string | null
 }
 
 type Db = Parameters<Parameters<typeof record>[1]>[0]
@@ -40,6 +43,11 @@ function one(db: Db, sql: string, ...values: readonly string[]): string {
 		.get(...values)
 	if (found === undefined || found === null) throw new Error(`Nothing was found: ${sql} (${values.join(', ')})`)
 	return String(found)
+}
+
+function perhaps(db: Db, sql: string, value: string): string | null {
+	const found: unknown = db.prepare(sql).pluck().get(value)
+	return found === undefined ? null : z.string().parse(found)
 }
 
 export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
@@ -68,6 +76,8 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			otherColour: one(db, 'SELECT id FROM site_colour WHERE place_id = ? ORDER BY position', place),
 			helper: one(db, "SELECT person_id FROM staff WHERE role = 'helper' ORDER BY ended_at IS NULL DESC, since DESC"),
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
+			visit: perhaps(db, 'SELECT id FROM visit WHERE client_id = ? ORDER BY id', client),
+			photo: perhaps(db, 'SELECT id FROM photo WHERE client_id = ? ORDER BY id', client),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
 		}
 	})
@@ -89,6 +99,8 @@ export const allNamed = (things: Things, id: string): Things => ({
 		helper: id,
 		colour: id,
 		otherColour: id,
+		visit: id,
+		photo: id,
 	},
 })
 

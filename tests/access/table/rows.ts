@@ -22,7 +22,7 @@ export type Said =
 export type Says = Readonly<Record<Column, Said>>
 
 /** What the id in an address names. */
-export type Thing = 'nothing' | 'recipe' | 'client' | 'proposal' | 'answered proposal' | 'season'
+export type Thing = 'nothing' | 'recipe' | 'client' | 'proposal' | 'answered proposal' | 'season' | 'visit' | 'photo'
 
 export type Row = {
 	/** As the build names it. */
@@ -63,6 +63,8 @@ const designer: Says = { ...nobody, designer: 'page' }
 const staff: Says = { ...designer, helper: 'page' }
 const contact: Says = { ...nobody, approver: 'page', looker: 'page' }
 const reader: Says = { ...contact, designer: 'page' }
+const recorded: Says = { ...nobody, designer: 'elsewhere', helper: 'elsewhere' }
+const reported: Says = { ...nobody, approver: 'elsewhere', looker: 'elsewhere' }
 const approver: Says = { ...reader, designer: 'forbidden', looker: 'forbidden' }
 
 type More = Pick<Row, 'twoDoors' | 'head' | 'posted' | 'writes' | 'path'>
@@ -90,6 +92,10 @@ const clientRows: readonly Row[] = [
 	get('/proposal/[proposal]/picture/[revision]', 'see the proposal', 'proposal', seenBy(reader)),
 	get('/home', null, 'nothing', { ...nobody, 'contact of another client': 'elsewhere' }, { twoDoors: 'page' }),
 	get('/home/[client]', 'see the client', 'client', contact),
+	get('/home/[client]/visits', 'see the client', 'client', contact),
+	get('/home/[client]/wrong', 'say what is wrong', 'client', contact),
+	post('/home/[client]/wrong/send', 'say what is wrong', 'client', reported, { writes: ['approver', 'looker'] }),
+	get('/photo/[photo]/[size]', 'see a photo', 'photo', seenBy({ ...reader, helper: 'page' })),
 	get('/proposal/[proposal]', 'see the proposal', 'proposal', reader),
 	get('/proposal/[proposal]/approve', 'answer the proposal', 'proposal', approver),
 	get('/proposal/[proposal]/change', 'answer the proposal', 'proposal', approver),
@@ -112,6 +118,11 @@ const studioRows: readonly Row[] = [
 	get('/studio/season/[season]/apply', 'change the draft', 'season', designer),
 	get('/studio/season/[season]/start', 'change the draft', 'season', designer),
 	get('/studio/install', 'see what to install', 'nothing', staff),
+	get('/studio/visits', 'see visits', 'nothing', staff),
+	get('/studio/visits/[visit]', 'see visits', 'visit', staff),
+	post('/studio/visits/[visit]/keep', 'record visits', 'visit', recorded, { writes: ['designer', 'helper'] }),
+	get('/studio/visits/new/[client]', 'record visits', 'client', staff),
+	post('/studio/visits/new/[client]/keep', 'record visits', 'client', recorded, { writes: ['designer', 'helper'] }),
 	get('/studio/clients', 'see clients', 'nothing', designer),
 	get('/studio/clients/new', 'change clients', 'nothing', designer),
 	get('/studio/clients/[client]', 'see clients', 'client', designer),

@@ -60,6 +60,26 @@ describe('a contact answers their own proposal', () => {
 	})
 })
 
+describe('visits', () => {
+	it.each([
+		['an approver says that something is wrong', 'approver', 'bakery', '/home/[client]/wrong/send', 'client'],
+		['one who may only look says so too', 'looker', 'bakery', '/home/[client]/wrong/send', 'client'],
+		['the helper writes a visit down', 'helper', 'bakery', '/studio/visits/[visit]/keep', 'visit'],
+		['the helper begins one', 'helper', 'bakery', '/studio/visits/new/[client]/keep', 'client'],
+		['the designer puts one right', 'designer', 'inn', '/studio/visits/[visit]/keep', 'visit'],
+		['the designer begins one', 'designer', 'dental', '/studio/visits/new/[client]/keep', 'client'],
+	] as const)('%s', async (_, person, client, route, thing) => {
+		const things = thingsOf(open.site.folder, open.site.cast, client)
+		const row = rowOf(route)
+		const changed = await changes(async () => {
+			const path = pathOf(row, String(things[thing]), things)
+			const said = await open.ask(person, path, { method: 'POST', ...bodyFor(row, things, null) })
+			expect([outcomeOf(said), String(said.headers.location).includes('form=')]).toEqual(['elsewhere', false])
+		})
+		expect(changed).toEqual(expect.arrayContaining(['event', 'once', 'visit']))
+	})
+})
+
 describe('the designer', () => {
 	it('saves a draft', async () => {
 		const { folder, cast } = open.site

@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest'
 import { clientPage } from '@/db/clients/read-clients'
+import { writePhoto } from '@/db/clients/visits/photos/files'
+import { visitsAt } from '@/db/clients/visits/read-visits'
 import { keepAttempt } from '@/db/house/attempts'
 import { sideFile } from '@/db/house/side-file'
 import { planSeason } from '@/db/studio/seasons'
@@ -42,6 +44,24 @@ const summer = {
 	answerBy: day('2027-05-14'),
 } as const
 
+/** A visit of theirs with a photo, put there behind the house's back where the play has none. */
+async function visitOf(client: ClientKey): Promise<Pick<Things, 'visit' | 'photo'>> {
+	const designer = await of.as('designer')
+	const { id: whose } = of.cast().clients[client]
+	const [visit] = (await visitsAt(designer, whose)).filter(({ state }) => state !== 'dropped')
+	const photo = of.stamp().id<'photo'>()
+	const row = [photo, whose, found(visit).id, 'f'.repeat(64), of.cast().now, of.cast().people.designer.id]
+	stranger(of.folder(), (sqlite) =>
+		sqlite
+			.prepare(
+				"INSERT INTO photo (id, client_id, visit_id, side, width, height, sha256, position, added_at, added_by) VALUES (?, ?, ?, 'after', 3, 2, ?, 9, ?, ?)",
+			)
+			.run(...row),
+	)
+	writePhoto(photo, { large: Buffer.from('large'), small: Buffer.from('small') })
+	return { visit: found(visit).id, photo }
+}
+
 async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: AnyPersonKey): Promise<Things> {
 	const designer = await of.as('designer')
 	const { contacts, places } = found(await clientPage(designer, of.cast().clients[client].id))
@@ -60,6 +80,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 		revision: (await page(client)).hash,
 		version: (await draft(client)).version,
 		attempt,
+		...(await visitOf(client)),
 	}
 }
 
@@ -76,6 +97,8 @@ const absent: Things = {
 	revision: hash('f'.repeat(64)),
 	version: 2,
 	attempt: id<'once'>(absentId),
+	visit: id<'visit'>(absentId),
+	photo: id<'photo'>(absentId),
 }
 
 beforeEach(async () => {

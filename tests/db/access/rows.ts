@@ -12,13 +12,21 @@ import { saveClient } from '@/db/clients/save-client'
 import { endContact, inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
 import { addSiteColours, dropSiteColour, savePlace } from '@/db/clients/save-place'
+import { keepVisit, startVisit } from '@/db/clients/visits/keep-visit'
+import { photoFile } from '@/db/clients/visits/photos/photo-file'
+import { readNewVisit, readVisit } from '@/db/clients/visits/read-visit'
+import { readVisits, visitsAt } from '@/db/clients/visits/read-visits'
+import { mayReport, reportWrong } from '@/db/clients/visits/report-wrong'
+import { visitsOf } from '@/db/clients/visits/visits-of'
 import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
 import { backUp, backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { sweepOnce } from '@/db/house/sweep-once'
+import { sweepPhotos } from '@/db/house/sweep-photos'
 import { leaseMail, settleMail } from '@/db/outbox/lease'
 import { addressee, mailedProposal } from '@/db/outbox/mail-facts'
+import { mailedVisit } from '@/db/outbox/mailed-visit'
 import { approve } from '@/db/proposals/answers/approve'
 import { askForChange } from '@/db/proposals/answers/ask-for-change'
 import { mayAnswer } from '@/db/proposals/answers/open'
@@ -56,7 +64,18 @@ import type { Hash } from '@/lib/record/hash'
 import { cents } from '@/lib/units/cents'
 import { day, type Moment, moment } from '@/lib/units/day'
 import { hex } from '@/lib/units/hex'
-import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, SeasonId } from '@/lib/units/id'
+import type {
+	ClientId,
+	ContainerId,
+	Id,
+	MaterialId,
+	PersonId,
+	PhotoId,
+	PlaceId,
+	ProposalId,
+	SeasonId,
+	VisitId,
+} from '@/lib/units/id'
 import { hollyTraits } from '../catalogue/holly-traits'
 
 /** The things of one client. */
@@ -74,6 +93,8 @@ export type Things = {
 	readonly version: number
 	/** Of what the client's approver typed. */
 	readonly attempt: Id<'once'>
+	readonly visit: VisitId
+	readonly photo: PhotoId
 }
 /** The things of the studio. */
 export type House = {
@@ -189,6 +210,16 @@ const answering = ({ proposal, revision }: Things, { once }: House) => ({
 })
 const steering = ({ proposal }: Things, { once }: House) =>
 	({ proposal, step: 'withdraw', reason: '', once: once() }) as const
+
+const staffReads = to('value', 'value', 'none', 'none', 'none', 'none', 'none')
+const staffDoes = to('value', 'value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden')
+const contactReads = to('none', 'none', 'value', 'value', 'none', 'none', 'none')
+const contactSays = to('hidden', 'hidden', 'value', 'value', 'hidden', 'hidden', 'hidden')
+const keepingVisit = ({ place }: Things) => ({
+	command: { do: 'record', day: day('2026-10-05') } as const,
+	written: { kind: 'check', place, came: 'Tobin', clientNote: '', studioNote: '', out: [], tell: true } as const,
+	photos: [],
+})
 
 const everyPot = { place: '', option: null, extras: [], leftOut: [], hour: 'day', measure: 'none' } as const
 
@@ -471,4 +502,53 @@ export const rows: Readonly<Record<string, Row>> = {
 		'studio',
 		to('value', 'value', 'value', 'value', 'value', 'none', 'none'),
 	)((viewer) => whoIs(viewer)),
+	'house/sweep-photos sweepPhotos': row(
+		'studio',
+		to('none', 'none', 'none', 'none', 'none', 'none', 'none'),
+	)((viewer) => sweepPhotos(viewer)),
+	'outbox/mailed-visit mailedVisit': row(
+		'client',
+		systemReads,
+	)((viewer, { visit, person }) => mailedVisit(viewer, { visit, person })),
+	'clients/visits/keep-visit keepVisit': row(
+		'client',
+		staffDoes,
+	)((viewer, things, { stamp }) => keepVisit(viewer, things.visit, keepingVisit(things), stamp())),
+	'clients/visits/keep-visit startVisit': row(
+		'client',
+		staffDoes,
+	)((viewer, things, { season, stamp }) =>
+		startVisit(viewer, { client: things.client, season }, keepingVisit(things), stamp()),
+	),
+	'clients/visits/photos/photo-file photoFile': row(
+		'client',
+		to('value', 'value', 'value', 'value', 'none', 'none', 'none'),
+	)((viewer, { photo }) => photoFile(viewer, photo, 'small')),
+	'clients/visits/read-visit readNewVisit': row(
+		'client',
+		staffReads,
+	)((viewer, { client }, { stamp }) => readNewVisit(viewer, client, stamp())),
+	'clients/visits/read-visit readVisit': row(
+		'client',
+		staffReads,
+	)((viewer, { visit }, { stamp }) => readVisit(viewer, visit, stamp())),
+	'clients/visits/read-visits readVisits': row(
+		'studio',
+		staffReads,
+	)((viewer, _, { stamp }) => readVisits(viewer, stamp())),
+	'clients/visits/read-visits visitsAt': row('client', staffReads)((viewer, { client }) => visitsAt(viewer, client)),
+	'clients/visits/report-wrong mayReport': row(
+		'client',
+		contactSays,
+	)((viewer, { client }) => mayReport(viewer, client)),
+	'clients/visits/report-wrong reportWrong': row(
+		'client',
+		contactSays,
+	)((viewer, { client, place }, { stamp }) =>
+		reportWrong(viewer, client, { words: 'A globe broke.', place, photos: [] }, stamp()),
+	),
+	'clients/visits/visits-of visitsOf': row(
+		'client',
+		contactReads,
+	)((viewer, { client }, { stamp }) => visitsOf(viewer, client, stamp())),
 }

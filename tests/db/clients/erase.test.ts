@@ -221,10 +221,12 @@ describe('others', () => {
 			event: '+2',
 			outbox: '~3',
 			person: '~3',
+			photo: '-3',
 			place: '~1',
 			proposal: '~2',
 			sealed_text: '-5',
 			site_colour: '~3',
+			visit: '~2',
 		})
 	})
 

@@ -57,6 +57,21 @@ const exceptions: readonly Without[] = [
 		because: 'the token of the link is the right to it',
 	},
 	{
+		file: 'db/clients/visits/photos/files.ts',
+		names: ['writePhoto', 'readPhoto', 'removePhotos', 'photosOnDisk'],
+		because: 'files of photos by their ids; whoever asks was looked at by the function of `db` that calls',
+	},
+	{
+		file: 'db/clients/visits/photos/with-photos.ts',
+		names: ['withPhotos'],
+		because: 'files go before the transaction that names them; its act takes the viewer',
+	},
+	{
+		file: 'db/clients/visits/refused.ts',
+		names: ['Refused', 'orRefused'],
+		because: 'what a transaction is undone with, and what was said by it; no record passes through it',
+	},
+	{
 		file: 'db/schema/columns.ts',
 		names: ['idColumn', 'momentColumn', 'dayColumn', 'hexColumn', 'oneOf', 'between'],
 		because: 'columns of a table that is being described: no record passes through them',
@@ -75,6 +90,11 @@ const insides: readonly Inside[] = [
 	{ place: 'db/record/append.ts', because: 'a line of the record is written with what it reports', except: [] },
 	{ place: 'db/record/seal.ts', because: 'words are put away and fetched with what they belong to', except: [] },
 	{ place: 'db/outbox/enqueue.ts', because: 'a mail is written with what it reports', except: [] },
+	{
+		place: 'db/clients/visits/photos/files.ts',
+		because: 'photos are read and written with the rows that name them',
+		except: [],
+	},
 	{ place: 'db/schema', because: 'no row and no table leaves the record', except: [] },
 	{
 		place: 'db/house/side-file.ts',

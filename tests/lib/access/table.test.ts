@@ -16,6 +16,8 @@ const matrix = {
 	'see the catalogue': '   m . . . . . . .',
 	'change the catalogue': 'm . . . . . . .',
 	'see what to install': ' m m . . . . . .',
+	'see visits': '          m m . . . . . .',
+	'record visits': '       m m . . . . . .',
 	'see the draft': '       m . . . . . . .',
 	'change the draft': '    m . . . . . . .',
 	'see the costing': '     m . . . . . . .',
@@ -26,6 +28,8 @@ const matrix = {
 	'see the proposal': '    m . m m . . . m',
 	'answer the proposal': ' f . m f . . . .',
 	'mark as seen': '        f . m m . . . .',
+	'see a photo': '         m m m m . . . .',
+	'say what is wrong': '   . . m m . . . .',
 	'see the record': '      m . . . . . . m',
 	'erase a client': '      m . . . . . . .',
 	'send mail': '           . . . . . . . m',
@@ -84,7 +88,13 @@ describe('what the table must always hold', () => {
 	})
 
 	test('a helper sees no client, no proposal, no price and no record', () => {
-		expect(may('helper')).toEqual(['see what to install', 'read mail copies'])
+		expect(may('helper')).toEqual([
+			'see what to install',
+			'see visits',
+			'record visits',
+			'see a photo',
+			'read mail copies',
+		])
 		expect(seen('helper')).toEqual(may('helper'))
 	})
 

@@ -4,9 +4,11 @@ import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
+import { visitsOf } from '@/db/clients/visits/visits-of'
 import { studioName, whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
 import { moneyFormat } from '@/lib/format/money'
+import { History } from './history'
 import { Asked, Next, Season } from './lines'
 
 export const metadata: Metadata = { title: 'Your door' }
@@ -20,6 +22,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const who = await signedIn(`/home/${text}`)
 	const home = await readHome(who, idIn<'client'>(text), stamp())
 	if (home === undefined) hide(who)
+	const history = await visitsOf(who, idIn<'client'>(text), stamp())
 	const asked = home.lines.filter(needsAnswer)
 	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
 	const others = home.lines.filter((line) => !needsAnswer(line))
@@ -42,6 +45,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 				{next.map((line) => (
 					<Next key={line.proposal} line={line} />
 				))}
+				{history && <History client={text} visits={history.visits} />}
 				{others.length > 0 && (
 					<section className="mt-14" aria-labelledby="seasons">
 						<h2 id="seasons" className="text-2xl">

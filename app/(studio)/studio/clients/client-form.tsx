@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField, WordsField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import type { Attempt, Typed } from '@/lib/forms/read'
 import { saveClient } from './actions'
 

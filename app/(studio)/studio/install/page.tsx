@@ -26,7 +26,7 @@ export default async function ToInstall() {
 
 type Props = { readonly install: Install; readonly isOpen: boolean }
 
-function One({ install: { client, window, palette, places, extras }, isOpen }: Props) {
+function One({ install: { client, clientId, season, window, palette, places, extras }, isOpen }: Props) {
 	return (
 		<section className="mt-8 max-w-3xl border-t-2 border-ink pt-2" aria-label={client}>
 			<details open={isOpen}>
@@ -63,6 +63,11 @@ function One({ install: { client, window, palette, places, extras }, isOpen }: P
 						<Lines lines={lines} />
 					</div>
 				))}
+				<p className="mt-4">
+					<a className="act" href={`/studio/visits/new/${clientId}?kind=install&season=${season}`}>
+						Write down the install<span className="sr-only"> at {client}</span>
+					</a>
+				</p>
 			</details>
 		</section>
 	)

@@ -1,5 +1,5 @@
 import { ChoiceField, described, TickField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import { type RateField, rateChoices, rateTable, rateTicks } from '@/lib/forms/rates/rate-table'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
 

@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField, WordsField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import type { Attempt } from '@/lib/forms/read'
 import { saveSupplier } from './actions'
 

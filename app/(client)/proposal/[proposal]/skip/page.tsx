@@ -5,7 +5,7 @@ import { attemptFor } from '@/app/server/attempt'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { WordsField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import { choiceQuery } from '@/lib/forms/read'
 import { seasonName } from '@/lib/season/season'
 

@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import type { ClientPage } from '@/db/clients/read-clients'
 import type { Attempt } from '@/lib/forms/read'
 import { endContact, invite } from '../actions'

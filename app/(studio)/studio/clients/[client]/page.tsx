@@ -6,11 +6,13 @@ import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type ClientPage, clientPage } from '@/db/clients/read-clients'
+import { visitsAt } from '@/db/clients/visits/read-visits'
 import { capital } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
 import { seasonName } from '@/lib/season/season'
 import { Contacts } from './contacts'
 import { Place } from './place-part'
+import { Visits } from './visits'
 
 const none: Attempt = { typed: {}, errors: {} }
 
@@ -69,6 +71,7 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 							</li>
 						))}
 					</ul>
+					<Visits client={client.id} visits={await visitsAt(who, client.id)} />
 				</div>
 			</div>
 		</StudioFrame>

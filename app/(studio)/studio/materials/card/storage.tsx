@@ -1,6 +1,6 @@
 import { v7 } from 'uuid'
 import { ChoiceField, TextField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import { quantity } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
 import type { Unit } from '@/lib/recipe/material'

@@ -1,5 +1,5 @@
 import { ChoiceField, TextField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import type { LengthUnit } from '@/lib/format/length'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
 import { monthName } from '@/lib/recipe/almanac/months'

@@ -7,7 +7,7 @@ import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons } from '@/db/studio/seasons'
 import { moneyFormat } from '@/lib/format/money'
-import { capital } from '@/lib/format/words'
+import { capital, numberWord } from '@/lib/format/words'
 import { seasonName } from '@/lib/season/season'
 import { seasonSentence } from '@/lib/season/sentence'
 import { Ledger } from './ledger'
@@ -15,6 +15,7 @@ import { NotBegun } from './not-begun'
 
 export const metadata: Metadata = { title: 'Season' }
 
+const visitsToPlan = (count: number) => `${numberWord(count)} visit${count === 1 ? '' : 's'} to plan`
 const pageNumber = (text: string | undefined) => (text !== undefined && /^[1-9]\d{0,4}$/.test(text) ? Number(text) : 1)
 
 export default async function Season({ params, searchParams }: PageProps<'/studio/season/[season]'>) {
@@ -45,6 +46,11 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 				))}
 				<a href="/studio?plan">Plan a season</a>
 				<a href={`/studio/season/${id}/collection`}>The collection</a>
+				{ledger.visitsToPlan > 0 && (
+					<a href="/studio/visits" className="font-semibold text-ink">
+						{visitsToPlan(ledger.visitsToPlan)}
+					</a>
+				)}
 			</p>
 			{first(told) === 'not waiting for them' && (
 				<p className="said mt-5">Nobody was reminded: it no longer waits for them.</p>

@@ -1,5 +1,6 @@
 import { StateMark } from '@/app/ui/state-mark'
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
+import { WrongMark } from '@/app/ui/visits/wrong-mark'
 import type { SeasonPage, SeasonRow } from '@/db/studio/season-page'
 import { moneyFormat } from '@/lib/format/money'
 import { capital } from '@/lib/format/words'
@@ -42,6 +43,12 @@ export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
 					<StateMark state={row.state} />
 					{capital(row.state)}
 				</span>
+				{row.wrong && (
+					<a href={`/studio/visits/${row.wrong}`} className="flex items-center gap-2 font-semibold text-warn">
+						<WrongMark />
+						Something is wrong<span className="sr-only"> at {row.name}</span>
+					</a>
+				)}
 			</td>
 			<td data-head="Waiting" className="short">
 				{view.waiting}

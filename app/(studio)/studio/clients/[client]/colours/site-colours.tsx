@@ -1,6 +1,6 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import { spotWords } from '@/lib/colour/site/spot-words'
 import type { Attempt } from '@/lib/forms/read'
 import { dropColour, mergeColours, renameColour } from './actions'

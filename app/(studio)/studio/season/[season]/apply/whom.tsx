@@ -1,6 +1,6 @@
 import { v7 } from 'uuid'
 import { ChoiceField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
 import type { ToApply } from '@/lib/collection/pages'
 import { numberWord } from '@/lib/format/words'

@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
-import { one } from '@/app/ui/settings-fields'
+import { one } from '@/app/ui/studio/settings-fields'
 import type { CollectionPage } from '@/lib/collection/pages'
 import { mostLines } from '@/lib/forms/catalogue/collection-form'
 import type { Attempt, Typed } from '@/lib/forms/read'

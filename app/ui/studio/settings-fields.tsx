@@ -1,7 +1,7 @@
 import { currencyCodes } from '@/lib/format/money'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
 import { timeZones } from '@/lib/forms/studio-forms'
-import { ChoiceField, TextField } from './field'
+import { ChoiceField, TextField } from '../field'
 
 const same = (values: readonly string[]) => values.map((value) => ({ value, label: value.replaceAll('_', ' ') }))
 

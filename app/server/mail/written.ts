@@ -1,0 +1,6 @@
+/** Why somebody gets a mail, at its foot, by the door that it leads to. */
+export const written = {
+	client: (studio: string) =>
+		`${studio} sent this because you are named as a contact. No need to reply; if you do, we read it.`,
+	studio: (studio: string) => `Sent to you because you design for ${studio}.`,
+}
