@@ -47,8 +47,9 @@ function given(db: Reading): (readonly [says: string, what: string])[] {
 			const actor = `${row.word === 'client' ? 'contact' : 'staff'} ${row.by}`
 			const told = { act: answers[kind], at: row.at, actor, object: `proposal ${to.proposalId}`, sealed: row.wordsHash }
 			const named = revisionHash === to.hash ? revisionHash : null
+			const word = row.word === 'studio' ? { word: row.word } : {}
 			return [
-				says({ ...told, facts: { reference, revision: named, option, extras, leftOut, totalCents } }),
+				says({ ...told, facts: { reference, revision: named, option, extras, leftOut, totalCents, ...word } }),
 				`the answer ${reference}`,
 			]
 		})

@@ -10,6 +10,7 @@ import { type PriceView, priceView } from './price-view'
 export type Approved = {
 	readonly reference: string
 	readonly on: Day
+	/** "by Maud Marrowby" */
 	readonly by: string
 	readonly option: string | null
 	readonly extras: readonly string[]
@@ -36,7 +37,7 @@ export function receipt(offer: Offer, given: Approved): Receipt | undefined {
 		rows: [
 			{ label: 'Reference', value: given.reference },
 			{ label: 'For', value: [offer.client, ...offer.places.map(({ address }) => address)].join(', ') },
-			{ label: 'Approved by', value: `${given.by}, ${fullDay(given.on)}` },
+			{ label: 'Approved', value: `${given.by}, ${fullDay(given.on)}` },
 			...(given.purchaseOrder === '' ? [] : [{ label: 'Purchase order', value: given.purchaseOrder }]),
 			{ label: 'Palette', value: option.name },
 			...named(

@@ -11,11 +11,13 @@ const heads: Record<GivenAnswer['kind'], string> = {
 /** The client's answer to the revision that stands, in their words. */
 export function Asked({ answer, timeZone }: { readonly answer: GivenAnswer | undefined; readonly timeZone: string }) {
 	if (answer === undefined) return null
-	const { kind, words, reference, at } = answer
+	const { kind, word, words, reference, at } = answer
 	return (
 		<section className="said mt-5" aria-label="Their answer">
 			<p>
-				<b>{words?.name ?? 'A contact'}</b> {heads[kind]}, {fullDay(dayOf(at, timeZone))}, reference {reference}
+				<b>{(word === 'studio' ? words?.said : words?.name) ?? 'A contact'}</b> {heads[kind]}
+				{word === 'studio' && `, by phone, taken down by ${words?.name ?? 'the studio'}`},{' '}
+				{fullDay(dayOf(at, timeZone))}, reference {reference}
 				{words?.purchaseOrder && `, purchase order ${words.purchaseOrder}`}.
 			</p>
 			{words && words.notes.length > 0 && (
