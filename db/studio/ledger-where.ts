@@ -2,14 +2,18 @@ import { and, asc, desc, eq, inArray, or, type SQL, sql } from 'drizzle-orm'
 import { type KeptState, kept } from '@/lib/proposal/state'
 import { type Group, groupOf, groups } from '@/lib/season/group'
 import { isNarrowed, type LedgerAsk } from '@/lib/season/ledger-ask'
-import type { Day } from '@/lib/units/day'
-import type { SeasonId } from '@/lib/units/id'
+import { rowsAPage } from '@/lib/season/rows-a-page'
+import { type Cents, cents } from '@/lib/units/cents'
+import { type Day, moment } from '@/lib/units/day'
+import type { ProposalId, SeasonId } from '@/lib/units/id'
 import type { Reading } from '../open'
+import { twoDaysMs } from '../proposals/remind'
 import { client, proposal } from '../schema'
+import type { Stamp } from '../stamp'
 
-export type Shown = KeptState | 'lapsed'
+type Shown = KeptState | 'lapsed'
 
-export const shownState = (today: Day) =>
+const shownState = (today: Day) =>
 	sql<Shown>`CASE WHEN ${proposal.state} = 'waiting for an answer' AND ${proposal.answerBy} < ${today} THEN 'lapsed' ELSE ${proposal.state} END`
 
 const all: readonly Shown[] = [...kept, 'lapsed']
@@ -47,7 +51,7 @@ function within(sort: LedgerAsk['sort'], today: Day): (SQL | typeof client.name)
 	}
 }
 
-export const ledgerOrder = ({ sort }: LedgerAsk, today: Day) => [
+const ledgerOrder = ({ sort }: LedgerAsk, today: Day) => [
 	groupOrder(today),
 	...within(sort, today),
 	sql`${client.name} COLLATE NOCASE`,
@@ -71,7 +75,7 @@ function isShown(show: Exclude<LedgerAsk['show'], ''>, today: Day): SQL {
 }
 
 /** The rows that are asked for. */
-export const ledgerWhere = (of: SeasonId, { show, kind, palette, name }: LedgerAsk, today: Day): SQL | undefined =>
+const ledgerWhere = (of: SeasonId, { show, kind, palette, name }: LedgerAsk, today: Day): SQL | undefined =>
 	and(
 		eq(proposal.seasonId, of),
 		show === '' ? undefined : isShown(show, today),
@@ -79,6 +83,20 @@ export const ledgerWhere = (of: SeasonId, { show, kind, palette, name }: LedgerA
 		palette === '' ? undefined : holds(proposal.palette, palette),
 		name === '' ? undefined : holds(client.name, name),
 	)
+
+/** Which proposals stand on a page: what a row shows is asked of these alone, however many there are. */
+export function idsOn(db: Reading, of: SeasonId, ask: LedgerAsk, today: Day, page: number): ProposalId[] {
+	return db
+		.select({ id: proposal.id })
+		.from(proposal)
+		.innerJoin(client, eq(client.id, proposal.clientId))
+		.where(ledgerWhere(of, ask, today))
+		.orderBy(...ledgerOrder(ask, today))
+		.limit(rowsAPage)
+		.offset((page - 1) * rowsAPage)
+		.all()
+		.map(({ id }) => id)
+}
 
 /** How many rows are asked for and what they come to; undefined while all are. */
 export function askedFor(
@@ -94,4 +112,34 @@ export function askedFor(
 		.innerJoin(client, eq(client.id, proposal.clientId))
 		.where(ledgerWhere(of, ask, today))
 		.all()[0]
+}
+
+export type Total = {
+	readonly state: Shown
+	readonly count: number
+	readonly valueCents: Cents
+	readonly firstAnswerBy: Day | null
+	readonly isLeast: boolean
+	/** Reminded within the last two days. */
+	readonly lately: number
+}
+
+/** What the whole season comes to, state by state. */
+export function totalsOf(db: Reading, of: SeasonId, today: Day, { at }: Pick<Stamp, 'at'>): Total[] {
+	const state = shownState(today)
+	const since = moment(new Date(Date.parse(at) - twoDaysMs))
+	return db
+		.select({
+			state,
+			count: sql<number>`count(*)`,
+			value: sql<number>`coalesce(sum(${proposal.valueCents}), 0)`,
+			firstAnswerBy: sql<Day | null>`min(${proposal.answerBy})`,
+			palettes: sql<number>`max(${proposal.paletteCount})`,
+			lately: sql<number>`coalesce(sum(${proposal.remindedAt} > ${since}), 0)`,
+		})
+		.from(proposal)
+		.where(eq(proposal.seasonId, of))
+		.groupBy(state)
+		.all()
+		.map(({ value, palettes, ...total }) => ({ ...total, valueCents: cents(value), isLeast: palettes > 1 }))
 }

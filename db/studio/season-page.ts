@@ -1,29 +1,19 @@
-import { eq, sql } from 'drizzle-orm'
+import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { everyRow, type LedgerAsk } from '@/lib/season/ledger-ask'
 import { rowsAPage } from '@/lib/season/rows-a-page'
 import { type Cents, cents } from '@/lib/units/cents'
-import { type Day, dayOf, moment } from '@/lib/units/day'
+import { type Day, dayOf } from '@/lib/units/day'
 import type { SeasonId } from '@/lib/units/id'
-import { type Reading, read } from '../open'
-import { twoDaysMs } from '../proposals/remind'
-import { proposal, season, studio } from '../schema'
+import { read } from '../open'
+import { season, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 import { rowsOn, type SeasonRow } from './ledger-rows'
-import { askedFor, type Shown, shownState } from './ledger-where'
+import { askedFor, idsOn, type Total, totalsOf } from './ledger-where'
 
 export type { SeasonRow } from './ledger-rows'
-
-export type Total = {
-	readonly state: Shown
-	readonly count: number
-	readonly valueCents: Cents
-	readonly firstAnswerBy: Day | null
-	readonly isLeast: boolean
-	/** Reminded within the last two days. */
-	readonly lately: number
-}
+export type { Total } from './ledger-where'
 
 export type SeasonPage = {
 	readonly season: typeof season.$inferSelect
@@ -35,25 +25,6 @@ export type SeasonPage = {
 	readonly asked: { readonly count: number; readonly valueCents: Cents } | undefined
 	readonly rows: readonly SeasonRow[]
 	readonly pages: number
-}
-
-function totalsOf(db: Reading, of: SeasonId, today: Day, { at }: Pick<Stamp, 'at'>): Total[] {
-	const state = shownState(today)
-	const since = moment(new Date(Date.parse(at) - twoDaysMs))
-	return db
-		.select({
-			state,
-			count: sql<number>`count(*)`,
-			value: sql<number>`coalesce(sum(${proposal.valueCents}), 0)`,
-			firstAnswerBy: sql<Day | null>`min(${proposal.answerBy})`,
-			palettes: sql<number>`max(${proposal.paletteCount})`,
-			lately: sql<number>`coalesce(sum(${proposal.remindedAt} > ${since}), 0)`,
-		})
-		.from(proposal)
-		.where(eq(proposal.seasonId, of))
-		.groupBy(state)
-		.all()
-		.map(({ value, palettes, ...total }) => ({ ...total, valueCents: cents(value), isLeast: palettes > 1 }))
 }
 
 type Asked = { readonly season: SeasonId; readonly page: number; readonly ask?: LedgerAsk }
@@ -80,7 +51,7 @@ export async function seasonPage(
 		const asked = narrowed && { ...narrowed, valueCents: cents(narrowed.valueCents) }
 		const count = asked?.count ?? totals.reduce((sum, each) => sum + each.count, 0)
 		const pages = Math.max(1, Math.ceil(count / rowsAPage))
-		const rows = rowsOn(db, of, ask, today, page)
+		const rows = rowsOn(db, idsOn(db, of, ask, today, page), today)
 		return { season: found.season, today, timeZone, currency, totals, asked, rows, pages }
 	})
 }
