@@ -9,7 +9,7 @@ import { count, mailIsOut, record, snapshot } from '../../site/snapshot'
 
 const tried = tally((tries) => `bad input in publishing many: ${tries} tried`)
 
-const path = (season = open.site.cast.seasons.winter) => `/studio/season/${season}/publish`
+const path = (season: string = open.site.cast.seasons.winter) => `/studio/season/${season}/publish`
 
 function send(fields: Fields, season?: string) {
 	tried()
