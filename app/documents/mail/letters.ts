@@ -82,7 +82,11 @@ export function reminderLetter({ offer }: MailedProposal): Filled {
 }
 
 /** A receipt, the same for the client and in the studio's notice. */
-export function approvalRows({ offer, answer, timeZone }: MailedProposal): Pick<Letter, 'drawings' | 'rows' | 'prices'> {
+export function approvalRows({
+	offer,
+	answer,
+	timeZone,
+}: MailedProposal): Pick<Letter, 'drawings' | 'rows' | 'prices'> {
 	const of =
 		answer &&
 		receipt(offer, {
