@@ -35,6 +35,8 @@ export type MailedProposal = {
 	readonly offer: Offer
 	readonly answer: GivenAnswer | undefined
 	readonly mayApprove: boolean
+	/** Whether its reader works for the studio. */
+	readonly isForStudio: boolean
 	/** The answer is the reader's own. */
 	readonly isOwn: boolean
 	readonly timeZone: string
@@ -64,6 +66,7 @@ export async function mailedProposal(
 		const isWaiting = isStanding && found.state.is === 'waiting for an answer'
 		const answer = answerTo(db, revision)
 		const { timeZone } = found.studio
-		return { offer, answer, mayApprove, isOwn: answer?.by === to, timeZone, number, isStanding, isWaiting }
+		const isForStudio = reader.is === 'staff'
+		return { offer, answer, mayApprove, isForStudio, isOwn: answer?.by === to, timeZone, number, isStanding, isWaiting }
 	})
 }

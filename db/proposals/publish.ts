@@ -5,8 +5,9 @@ import { type Made, makeRevision } from '@/lib/proposal/make'
 import type { Problem } from '@/lib/proposal/problem'
 import { decide, type Refusal } from '@/lib/proposal/state'
 import { type Hash, hashOf } from '@/lib/record/hash'
+import { groupOf } from '@/lib/season/group'
 import { standing } from '@/lib/season/standing'
-import type { Id, PersonId, ProposalId } from '@/lib/units/id'
+import type { Id, PersonId, ProposalId, SeasonId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
@@ -20,11 +21,17 @@ import { factsFor } from './facts'
 import { type Found, findProposal } from './find'
 import { contactsOf } from './recipients'
 
-export type Publishing = { readonly proposal: ProposalId; readonly version: number; readonly once: Id<'once'> }
+export type Publishing = {
+	readonly proposal: ProposalId
+	readonly version: number
+	readonly once: Id<'once'>
+	/** As one of the drafts of this season: only while it is one that waits for the studio. */
+	readonly within?: SeasonId
+}
 
 export type Published =
 	| { readonly ok: true; readonly number: number; readonly hash: Hash }
-	| { readonly ok: false; readonly why: Refusal | 'saved elsewhere' | 'sent before' }
+	| { readonly ok: false; readonly why: Refusal | 'saved elsewhere' | 'sent before' | 'not waiting for us' }
 	| { readonly ok: false; readonly why: 'not ready'; readonly problems: readonly Problem[] }
 	| Denied
 
@@ -65,10 +72,18 @@ function keepRevision(
 	return hash
 }
 
-function publishIn(tx: Tx, viewer: Viewer, { proposal: id, version, once }: Publishing, stamp: Stamp): Published {
+function publishIn(
+	tx: Tx,
+	viewer: Viewer,
+	{ proposal: id, version, once, within }: Publishing,
+	stamp: Stamp,
+): Published {
 	const found = findProposal(tx, viewer, 'publish', id, stamp)
 	if (!found.ok) return found
 	if (viewer.is !== 'staff') return hidden
+	if (within !== undefined && found.row.seasonId !== within) return hidden
+	if (within !== undefined && groupOf(found.state.is) !== 'waiting for us')
+		return { ok: false, why: 'not waiting for us' }
 	const decision = decide(found.state, { do: 'publish' })
 	if (!decision.ok) return decision
 	const kept = draftOf(tx, id)

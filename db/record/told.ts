@@ -50,7 +50,8 @@ function given(db: Reading): (readonly [says: string, what: string])[] {
 			const actor = `${row.word === 'client' ? 'contact' : 'staff'} ${row.by}`
 			const told = { act: answers[kind], at: row.at, actor, object: `proposal ${to.proposalId}`, sealed: row.wordsHash }
 			const named = revisionHash === to.hash ? revisionHash : null
-			const what = { option, ...placesOf(places), extras, leftOut, totalCents }
+			const word = row.word === 'studio' ? { word: row.word } : {}
+			const what = { option, ...placesOf(places), extras, leftOut, totalCents, ...word }
 			return [says({ ...told, facts: { reference, revision: named, ...what } }), `the answer ${reference}`]
 		})
 }

@@ -27,6 +27,7 @@ export const table = {
 	publish: { may: ['designer'] },
 	'steer the proposal': { may: ['designer'] },
 	remind: { may: ['designer'] },
+	'answer by phone': { may: ['designer'] },
 	// a proposal, behind the client's door
 	'see the client': { may: ['approver', 'looker', 'designer', 'system'] },
 	'see the proposal': { may: ['approver', 'looker', 'designer', 'system'] },

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { quarters } from '../season/season'
-import { dayField, idField, onceField, text } from './fields'
+import { dayField, idField, onceField, text, tick } from './fields'
 
 export const planForm = z
 	.strictObject({
@@ -25,6 +25,26 @@ export const planForm = z
 
 export const beginForm = z.strictObject({ once: onceField, client: idField<'client'>(), season: idField<'season'>() })
 
+export const remindAllForm = z.strictObject({ once: onceField, season: idField<'season'>(), again: tick })
+
+/** As many drafts as are published at once. */
+const mostPicked = 500
+
+/** A draft that was ticked: "<proposal>.<version>", the version that the list showed. */
+const pickField = z
+	.string()
+	.regex(/^[^.]{36}\.\d{1,9}$/, 'This names no draft.')
+	.transform((value) => ({ proposal: value.slice(0, 36), version: Number(value.slice(37)) }))
+	.pipe(z.strictObject({ proposal: idField<'proposal'>(), version: z.int() }))
+
+export const publishPickedForm = z.strictObject({
+	once: onceField,
+	pick: z
+		.array(pickField)
+		.min(1, 'Tick the drafts that are to be published.')
+		.max(mostPicked, `Publish at most ${mostPicked} at once.`),
+})
+
 export const remindForm = z.strictObject({
 	once: onceField,
 	proposal: idField<'proposal'>(),
@@ -33,6 +53,8 @@ export const remindForm = z.strictObject({
 		.string()
 		.regex(/^\d{1,5}$/)
 		.transform(Number),
+	/** What the page showed, so that it shows the same again. */
+	ask: text(400).optional(),
 	again: z
 		.literal('yes')
 		.optional()

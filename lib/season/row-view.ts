@@ -19,6 +19,7 @@ export type RowFacts = {
 	readonly valueCents: Cents | null
 	readonly marginTenths: number | null
 	readonly note: string
+	readonly isByPhone: boolean
 }
 
 /** A row in finished words. */
@@ -86,6 +87,14 @@ function moreOf(state: State['is'], note: string, { out, answered, seen, undeliv
 	}
 }
 
+const answered: ReadonlySet<State['is']> = new Set(['approved', 'installed', 'skipped', 'change asked for'])
+
+/** An answer that the studio took down says so wherever it stands. */
+function withPhone(more: string, { state, isByPhone }: Pick<RowFacts, 'state' | 'isByPhone'>): string {
+	if (!isByPhone || !answered.has(state)) return more
+	return more === '' ? 'by phone' : `${more}, by phone`
+}
+
 function waitingSince(state: State['is'], { out, answered }: Dates): Day | null {
 	if (state === 'waiting for an answer') return out
 	return state === 'change asked for' ? answered : null
@@ -105,7 +114,7 @@ export function rowView(row: RowFacts, today: Day, timeZone: string, money: Mone
 		waiting: since === null ? '' : days(daysBetween(since, today)),
 		left: left === null ? '' : leftInWords(left),
 		isSoon: left !== null && left <= soonDays,
-		more: moreOf(row.state, row.note, dates),
+		more: withPhone(moreOf(row.state, row.note, dates), row),
 		palette: several ? `${row.paletteCount} palettes` : row.palette,
 		value: row.valueCents === null ? '' : `${several ? 'from ' : ''}${money(row.valueCents)}`,
 		margin: row.marginTenths === null ? '' : percent(Math.round(row.marginTenths / 10)),

@@ -58,3 +58,13 @@ export function dayOf(at: Moment, timeZone: string): Day {
 	const part = Object.fromEntries(parts.map(({ type, value }) => [type, value]))
 	return day(`${part.year}-${part.month}-${part.day}`)
 }
+
+const hourHands = new Map<string, Intl.DateTimeFormat>()
+
+/** The hour on the wall clock in `timeZone` (an IANA name) at the instant `at`, 0 to 23. */
+export function hourOf(at: Moment, timeZone: string): number {
+	const hand =
+		hourHands.get(timeZone) ?? new Intl.DateTimeFormat('en-US', { timeZone, hour: '2-digit', hourCycle: 'h23' })
+	hourHands.set(timeZone, hand)
+	return Number(hand.format(new Date(at)))
+}

@@ -6,6 +6,7 @@ import { beginProposal } from '@/db/proposals/begin'
 import { remind as remindClient } from '@/db/proposals/remind'
 import { planSeason } from '@/db/studio/seasons'
 import { beginForm, planForm, remindForm } from '@/lib/forms/season-forms'
+import { ledgerAsk, ledgerQuery } from '@/lib/season/ledger-ask'
 
 export async function plan(form: FormData): Promise<void> {
 	await studioAction(
@@ -36,10 +37,11 @@ export async function remind(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'remind', schema: remindForm, page: () => '/studio' },
-		async (who, { season, page, ...reminding }) => {
+		async (who, { season, page, ask = '', ...reminding }) => {
 			const reminded = await remindClient(who, reminding, stamp())
 			if (isDenied(reminded)) return refused(reminded)
-			const query = new URLSearchParams({ page: String(page) })
+			const shown = ledgerAsk(Object.fromEntries(new URLSearchParams(ask)))
+			const query = new URLSearchParams(ledgerQuery(shown, { page: String(page) }))
 			if (reminded.ok) {
 				wakeSender()
 				query.set('reminded', reminding.proposal)

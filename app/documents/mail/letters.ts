@@ -4,6 +4,7 @@ import { moneyFormat } from '@/lib/format/money'
 import { list } from '@/lib/format/words'
 import { everything } from '@/lib/pricing/quote/choice'
 import { quote } from '@/lib/pricing/quote/quote'
+import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import { receipt } from '@/lib/proposal/offer/receipt'
 import { seasonName } from '@/lib/season/season'
@@ -81,13 +82,17 @@ export function reminderLetter({ offer }: MailedProposal): Filled {
 }
 
 /** A receipt, the same for the client and in the studio's notice. */
-function approvalRows({ offer, answer, timeZone }: MailedProposal): Pick<Letter, 'drawings' | 'rows' | 'prices'> {
+export function approvalRows({
+	offer,
+	answer,
+	timeZone,
+}: MailedProposal): Pick<Letter, 'drawings' | 'rows' | 'prices'> {
 	const of =
 		answer &&
 		receipt(offer, {
 			...answer,
 			on: dayOf(answer.at, timeZone),
-			by: answer.words?.name ?? 'a contact',
+			by: answeredBy(answer.word, answer.words),
 			purchaseOrder: answer.words?.purchaseOrder ?? '',
 		})
 	if (of === undefined) return {}
@@ -118,10 +123,15 @@ export function approvedLetter(of: MailedProposal): Filled {
 }
 
 export function approvalReceivedLetter(of: MailedProposal): Filled {
-	const by = of.answer?.words?.name ?? 'A contact'
+	const { answer, offer } = of
+	const by = answer?.words?.name ?? 'A contact'
+	const approved =
+		answer?.word === 'studio'
+			? `“${offer.title}” was approved for ${offer.client} ${answeredBy('studio', answer.words)}.`
+			: `${by} approved “${offer.title}” for ${offer.client}.`
 	return {
-		subject: `${of.offer.client} approved`,
-		paragraphs: [`${by} approved “${of.offer.title}” for ${of.offer.client}.`],
+		subject: `${offer.client} approved`,
+		paragraphs: [approved],
 		...approvalRows(of),
 		label: 'Open the proposal',
 	}
@@ -133,7 +143,9 @@ export function changeLetter({ offer, answer }: MailedProposal): Filled {
 	return {
 		subject: `${offer.client} asks for a change`,
 		paragraphs: [
-			`${by} asks for a change to “${offer.title}”:`,
+			answer?.word === 'studio'
+				? `A change to “${offer.title}” was asked for ${answeredBy('studio', answer.words)}:`
+				: `${by} asks for a change to “${offer.title}”:`,
 			...notes.map(({ about, words }) => `${about}: ${words}`),
 		],
 		label: 'Revise the design',
@@ -144,7 +156,10 @@ export function skippedLetter({ offer, answer }: MailedProposal): Filled {
 	const why = answer?.words?.notes[0]?.words
 	return {
 		subject: `${offer.client} skips ${seasonName(offer.season)}`,
-		paragraphs: [`${offer.client} skips ${seasonName(offer.season)}.`, ...(why === undefined ? [] : [`“${why}”`])],
+		paragraphs: [
+			`${offer.client} skips ${seasonName(offer.season)}${answer?.word === 'studio' ? `, ${answeredBy('studio', answer.words)}` : ''}.`,
+			...(why === undefined ? [] : [`“${why}”`]),
+		],
 		label: 'Open the proposal',
 	}
 }

@@ -14,8 +14,9 @@ import {
 	skippedLetter,
 	takenBackLetter,
 } from '@/app/documents/mail/letters'
+import { phoneLetter } from '@/app/documents/mail/phone-letter'
 import type { Leased } from '@/db/outbox/lease'
-import { type Addressee, mailedProposal } from '@/db/outbox/mail-facts'
+import { type Addressee, type MailedProposal, mailedProposal } from '@/db/outbox/mail-facts'
 import { keepToken } from '@/db/sign-in/token'
 import type { Viewer } from '@/lib/access/viewer'
 import type { PersonId } from '@/lib/units/id'
@@ -56,6 +57,14 @@ const letters = {
 	cancelled: { make: cancelledLetter, door: 'client' },
 } as const
 
+const receipts: ReadonlySet<Leased['message']> = new Set(['approved', 'change asked for', 'skipped'])
+const byPhone = { make: phoneLetter, door: 'client' } as const
+
+/** Which letter reports it: of an answer that the studio took down its client has a receipt of another wording. */
+function letterFor(message: keyof typeof letters, { answer, isForStudio }: MailedProposal) {
+	return answer?.word === 'studio' && !isForStudio && receipts.has(message) ? byPhone : letters[message]
+}
+
 const isAboutProposal = (message: Leased['message']): message is keyof typeof letters => message in letters
 
 /** What a leased mail says; undefined when there is nothing left to say: an unknown address, erased words, a question that is settled. */
@@ -73,7 +82,7 @@ export async function compose(
 	const isQuestion = message === 'proposal published' || message === 'reminder'
 	if (about === undefined || (isQuestion && !about.isWaiting)) return undefined
 	if (message === 'opened again' && !about.isStanding) return undefined
-	const { make, door } = letters[message]
+	const { make, door } = letterFor(message, about)
 	const { siteUrl } = env()
 	const href =
 		door === 'client' ? `${siteUrl}/proposal/${proposal}?for=${to.handle}` : `${siteUrl}/studio/proposal/${proposal}`

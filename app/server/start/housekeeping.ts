@@ -3,10 +3,12 @@ import { sweepAttempts } from '@/db/house/attempts'
 import { backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
+import { remindDue } from '@/db/house/remind-due'
 import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepPhotos } from '@/db/house/sweep-photos'
 import { sweepSignIn } from '@/db/sign-in/session'
 import { viewerOf } from '@/db/viewer'
+import { wakeSender } from '../mail/sender'
 import { now, stamp } from './clock'
 import { log } from './log'
 
@@ -34,13 +36,24 @@ export async function keepHouse(): Promise<void> {
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }
 
+/** Who is to be reminded by now. */
+export async function remindWhoIsDue(): Promise<void> {
+	const system = await viewerOf('system')
+	const reminded = (await step('remind', () => remindDue(system, stamp()))) ?? 0
+	if (reminded === 0) return
+	wakeSender()
+	log().info({ act: 'reminded', reminded })
+}
+
 /** Every hour what is over is swept, what lapsed is noted, and once a day the studio's file is copied. */
 export function startHousekeeping(): void {
-	const turn = () => {
-		keepHouse().catch((error: unknown) =>
+	const turn = (run: () => Promise<void>) => () => {
+		run().catch((error: unknown) =>
 			log().error({ act: 'housekeeping failed', error: error instanceof Error ? error.message : 'unknown' }),
 		)
 	}
-	turn()
-	setInterval(turn, hourMs).unref()
+	turn(keepHouse)()
+	setInterval(turn(keepHouse), hourMs).unref()
+	// Not at once: whoever starts the studio after a while has an hour to look before anybody is written to.
+	setInterval(turn(remindWhoIsDue), hourMs).unref()
 }

@@ -1,12 +1,16 @@
-type Props = { readonly notes: readonly { readonly about: string; readonly words: string }[] }
+type Props = {
+	readonly notes: readonly { readonly about: string; readonly words: string }[]
+	/** Whose word it is that they wrote so. */
+	readonly word: 'client' | 'studio'
+}
 
 /** What a client wrote with their answer, in their own words. */
-export function Notes({ notes }: Props) {
+export function Notes({ notes, word }: Props) {
 	if (notes.length === 0) return null
 	return (
 		<section className="mt-8" aria-labelledby="notes">
 			<h2 id="notes" className="text-2xl">
-				What you wrote
+				{word === 'client' ? 'What you wrote' : 'What was written down by phone'}
 			</h2>
 			<dl className="mt-2">
 				{notes.map(({ about, words }) => (

@@ -7,9 +7,9 @@ import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'
 import { ratesOf } from '../../studio/rates'
 import { inputsIn } from '../documents'
-import { contactsOf, designers } from '../recipients'
 import { keep } from './keep'
 import { type Answered, type Answering, open } from './open'
+import { whoHears } from './who-hears'
 
 export type Approval = Answering & Wanted & { readonly purchaseOrder: string }
 
@@ -35,10 +35,7 @@ export async function approve(viewer: Viewer, approval: Approval, stamp: Stamp):
 				words: { browser, purchaseOrder, notes: [] },
 				taken,
 				ledger: standing(at.offer, inputs, ratesOf(tx, at.revision.ratesVersion), words, taken),
-				mails: [
-					{ message: 'approved', to: contactsOf(tx, at.found.row.clientId) },
-					{ message: 'approval received', to: designers(tx) },
-				],
+				mails: whoHears(tx, at, { client: 'approved', studio: 'approval received' }),
 			},
 			stamp,
 		)

@@ -3,9 +3,9 @@ import { type AskedNote, namedNotes } from '@/lib/proposal/offer/parts'
 import { write } from '../../open'
 import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'
-import { designers } from '../recipients'
 import { keep } from './keep'
 import { type Answered, type Answering, open } from './open'
+import { whoHears } from './who-hears'
 
 /** Asks for changes, each to a named part, in one go. */
 export async function askForChange(
@@ -27,7 +27,7 @@ export async function askForChange(
 				kind: 'change asked for',
 				act: 'change asked for',
 				words: { browser: asked.browser, purchaseOrder: '', notes },
-				mails: [{ message: 'change asked for', to: designers(tx) }],
+				mails: whoHears(tx, at, { studio: 'change asked for' }),
 			},
 			stamp,
 		)

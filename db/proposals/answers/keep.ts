@@ -40,10 +40,17 @@ const factsOf = (taken: Given['taken']) => ({
 })
 
 /** Answer, ledger, line of the record and mails: all of it, or nothing. */
-export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, given: Given, stamp: Stamp): string {
+export function keep(
+	tx: Tx,
+	viewer: Viewer,
+	{ found, to, revision, by, word }: Open,
+	given: Given,
+	stamp: Stamp,
+): string {
 	const { id, clientId } = found.row
 	const [who] = tx.select({ name: person.name, address: person.email }).from(person).where(eq(person.id, by)).all()
-	const wordsHash = seal(tx, stamp, clientId, { name: who?.name ?? '', address: who?.address ?? '', ...given.words })
+	const named = { name: who?.name ?? '', address: who?.address ?? '', ...(word.is === 'studio' && { said: word.said }) }
+	const wordsHash = seal(tx, stamp, clientId, { ...named, ...given.words })
 	const { kind, taken } = given
 	const reference = nextReference(tx, found.today)
 	const facts = factsOf(taken)
@@ -57,7 +64,7 @@ export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, 
 		kind,
 		wordsHash,
 		by,
-		word: 'client' as const,
+		word: word.is,
 	}
 	tx.insert(answer)
 		.values({ id: stamp.id<'answer'>(), ...row, ...what, at: stamp.at })
@@ -66,7 +73,9 @@ export function keep(tx: Tx, viewer: Viewer, { found, to, revision, by }: Open, 
 		.set({ state: to, answeredAt: stamp.at, ...given.ledger })
 		.where(eq(proposal.id, id))
 		.run()
-	const record = { reference, revision: revision.hash, ...facts, ...(Object.keys(places).length > 0 && { places }) }
+	const mixed = Object.keys(places).length > 0 ? { places } : {}
+	const heard = word.is === 'studio' ? { word: word.is } : {}
+	const record = { reference, revision: revision.hash, ...facts, ...mixed, ...heard }
 	append(tx, stamp, viewer, {
 		act: given.act,
 		object: `proposal ${id}`,

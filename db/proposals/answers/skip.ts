@@ -2,9 +2,9 @@ import type { Viewer } from '@/lib/access/viewer'
 import { write } from '../../open'
 import { isFirst } from '../../record/once'
 import type { Stamp } from '../../stamp'
-import { designers } from '../recipients'
 import { keep } from './keep'
 import { type Answered, type Answering, open } from './open'
+import { whoHears } from './who-hears'
 
 export async function skipSeason(
 	viewer: Viewer,
@@ -24,7 +24,7 @@ export async function skipSeason(
 				kind: 'skip',
 				act: 'season skipped',
 				words: { browser: skipped.browser, purchaseOrder: '', notes },
-				mails: [{ message: 'skipped', to: designers(tx) }],
+				mails: whoHears(tx, at, { studio: 'skipped' }),
 			},
 			stamp,
 		)

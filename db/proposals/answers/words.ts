@@ -9,5 +9,7 @@ export const answerWords = z.strictObject({
 	browser: z.string(),
 	purchaseOrder: z.string(),
 	notes: z.array(noteSchema),
+	/** Who said so, where somebody else took it down. */
+	said: z.string().optional(),
 })
 export type AnswerWords = z.infer<typeof answerWords>

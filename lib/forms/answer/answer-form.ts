@@ -22,16 +22,26 @@ export const approveForm = z.strictObject({
 const mostParts = 1 + 60 + 4 + 20
 
 /** Several notes in one go: the part that each is about, and its words; those left empty are no notes. */
-export const changeForm = z
-	.strictObject({
-		...answering,
-		about: z.array(z.string().max(80)).max(mostParts),
-		note: z.array(text(1000, { lines: true })).max(mostParts),
-	})
-	.transform(({ about, note, ...rest }) => ({
-		...rest,
-		notes: about.map((part, index) => ({ part, words: note[index] ?? '' })).filter(({ words }) => words !== ''),
-	}))
-	.refine(({ notes }) => notes.length > 0, { message: 'Write what you would like to be different.', path: ['note'] })
+const notes = z.strictObject({
+	...answering,
+	about: z.array(z.string().max(80)).max(mostParts),
+	note: z.array(text(1000, { lines: true })).max(mostParts),
+})
 
+const pairedNotes = <T extends z.infer<typeof notes>>({ about, note, ...rest }: T) => ({
+	...rest,
+	notes: about.map((part, index) => ({ part, words: note[index] ?? '' })).filter(({ words }) => words !== ''),
+})
+
+const noNotes = { message: 'Write what you would like to be different.', path: ['note'] }
+const hasNotes = (form: { readonly notes: readonly unknown[] }) => form.notes.length > 0
+
+export const changeForm = notes.transform(pairedNotes).refine(hasNotes, noNotes)
 export const skipForm = z.strictObject({ ...answering, why: text(500, { lines: true }) })
+
+/** Who said so, of an answer that the studio takes down on the phone, and to which proposal. */
+const byPhone = { proposal: idField<'proposal'>(), said: text(80, { min: 1 }) }
+
+export const phoneApproveForm = approveForm.extend(byPhone)
+export const phoneChangeForm = notes.extend(byPhone).transform(pairedNotes).refine(hasNotes, noNotes)
+export const phoneSkipForm = skipForm.extend(byPhone)

@@ -12,6 +12,7 @@ import { type PriceView, priceView } from './price-view'
 export type Approved = {
 	readonly reference: string
 	readonly on: Day
+	/** "by Maud Marrowby" */
 	readonly by: string
 	readonly option: string | null
 	readonly places: PlaceKeys
@@ -40,7 +41,7 @@ export function receipt(offer: Offer, given: Approved): Receipt | undefined {
 		rows: [
 			{ label: 'Reference', value: given.reference },
 			{ label: 'For', value: [offer.client, ...offer.places.map(({ address }) => address)].join(', ') },
-			{ label: 'Approved by', value: `${given.by}, ${fullDay(given.on)}` },
+			{ label: 'Approved', value: `${given.by}, ${fullDay(given.on)}` },
 			...(given.purchaseOrder === '' ? [] : [{ label: 'Purchase order', value: given.purchaseOrder }]),
 			{ label: 'Palette', value: palettesInWords(offer, palettes) },
 			...named(

@@ -59,6 +59,7 @@ export const inAWord: Record<State['is'], string> = {
 
 type Given = {
 	readonly on: Day
+	/** "by Maud Marrowby" */
 	readonly by: string
 	readonly reference: string
 	readonly purchaseOrder: string
@@ -67,7 +68,7 @@ type Given = {
 /** How a proposal stands, to the client; null while it waits for their answer. */
 export function standsInWords(state: State, given: Given | undefined): string | null {
 	const order = given?.purchaseOrder ? `, purchase order ${given.purchaseOrder}` : ''
-	const answered = given ? ` on ${fullDay(given.on)} by ${given.by}, reference ${given.reference}${order}` : ''
+	const answered = given ? ` on ${fullDay(given.on)} ${given.by}, reference ${given.reference}${order}` : ''
 	switch (state.is) {
 		case 'waiting for an answer':
 			return null

@@ -69,6 +69,14 @@ const recipeLine = (at: string, material: string, count: string): Fields => [
 	['holds', ''],
 ]
 
+/** An answer that the studio takes down. */
+const byPhone = ({ proposal, revision }: Things): Fields => [
+	once(),
+	['proposal', proposal],
+	['revision', revision],
+	['said', 'Odile at the counter'],
+]
+
 const actionForms: Readonly<Record<string, Form>> = {
 	plan: () => [
 		once(),
@@ -127,8 +135,13 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['proposal', proposal],
 		['season', season],
 		['page', '1'],
+		['ask', ''],
 		['again', 'yes'],
 	],
+	remindAll: ({ season }) => [once(), ['season', season], ['again', 'on']],
+	takeApproval: (things) => [...byPhone(things), ['option', 'a'], ['purchaseOrder', '']],
+	takeChange: (things) => [...byPhone(things), ['about', 'whole'], ['note', 'A little taller.']],
+	takeSkip: (things) => [...byPhone(things), ['why', 'They are away.']],
 	publish: ({ proposal, version }) => [once(), ['proposal', proposal], ['version', String(version)]],
 	steer: ({ proposal }) => [once(), ['proposal', proposal], ['step', 'withdraw'], ['reason', 'A pot broke.']],
 	saveClient: ({ client }) => [
@@ -325,6 +338,7 @@ export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: un
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
 	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))
 	if (route.startsWith('/studio/visits/')) return multipart(visitForms.visit(things))
+	if (route.endsWith('/publish/send')) return urlencoded([once(), ['pick', `${things.proposal}.${things.version}`]])
 	if (route.endsWith('/price')) return json({ draft })
 	if (route.endsWith('/propose')) return json({ draft })
 	if (route.endsWith('/substitutes')) return json({ draft, material: things.material, container: null })

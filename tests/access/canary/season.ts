@@ -8,7 +8,7 @@ import { mailIsOut } from '../site/snapshot'
 import { thingsOf } from '../site/things'
 import { as, post } from './as'
 
-/** Publish, remind, approve, ask for a change, skip: one of each, so that every kind of mail goes out. */
+/** Publish, remind, approve, ask for a change, skip, approve by phone: one of each, so that every kind of mail goes out. */
 export async function theSeasonGoesOn(): Promise<void> {
 	const { folder, cast } = open.site
 	const designer = as('designer')
@@ -27,5 +27,6 @@ export async function theSeasonGoesOn(): Promise<void> {
 	await answer('bakeryApprover', 'bakery', 'approve')
 	await answer('vetApprover', 'vet', 'change')
 	await answer('stuccoApprover', 'stucco', 'skip')
+	await act('takeApproval', of('dental'))
 	await mailIsOut(folder)
 }

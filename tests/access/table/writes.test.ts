@@ -107,12 +107,16 @@ describe('the designer', () => {
 	const inOrder = [
 		'publish',
 		'remind',
+		'remindAll',
 		'saveClient',
 		'invite',
 		'savePlace',
 		'addColour',
 		'saveContainer',
 		'steer',
+		'takeChange',
+		'takeSkip',
+		'takeApproval',
 		'endContact',
 	]
 	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
@@ -124,7 +128,16 @@ describe('the designer', () => {
 		const season = client === 'clapboard' ? open.site.cast.seasons.winter : open.site.cast.seasons.autumn
 		return { ...things, client: open.site.cast.clients[newcomer].id, season }
 	}
+	/** What was taken back or answered has to be out again before an answer can be taken down. */
+	const outFirst = async (name: string, client: 'clapboard' | 'stucco') => {
+		if (!name.startsWith('take')) return
+		const things = thingsFor('publish', client)
+		const out = called(actionNamed('publish').id, formOf('publish', things))
+		await open.ask('designer', pageWith('publish', things), { method: 'POST', ...out })
+	}
+
 	it.each(names)('%s, with scripts', async (name) => {
+		await outFirst(name, 'clapboard')
 		const things = thingsFor(name, 'clapboard')
 		const changed = await changes(async () => {
 			const call = called(actionNamed(name).id, formOf(name, things))
@@ -138,6 +151,7 @@ describe('the designer', () => {
 	})
 
 	it.each(names)('%s, without scripts', async (name) => {
+		await outFirst(name, 'stucco')
 		const things = thingsFor(name, 'stucco')
 		const changed = await changes(async () => {
 			const form = posted(actionNamed(name).id, over(formOf(name, things), again[name] ?? []))

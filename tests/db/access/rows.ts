@@ -22,6 +22,7 @@ import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
 import { backUp, backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
+import { remindDue } from '@/db/house/remind-due'
 import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepPhotos } from '@/db/house/sweep-photos'
 import { leaseMail, settleMail } from '@/db/outbox/lease'
@@ -53,6 +54,8 @@ import { changeCollection } from '@/db/studio/collection/change'
 import { readCollection } from '@/db/studio/collection/read'
 import { toApply } from '@/db/studio/collection/to-apply'
 import { hireStaff } from '@/db/studio/hire'
+import { seasonDrafts, seasonNames } from '@/db/studio/ready-drafts'
+import { remindAll } from '@/db/studio/remind-all'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
 import { endStaff, listStaff } from '@/db/studio/staff'
@@ -327,6 +330,7 @@ export const rows: Readonly<Record<string, Row>> = {
 	'house/backup backUpDaily': row('studio', systemReads)((viewer, _, { stamp }) => backUpDaily(viewer, stamp())),
 	'house/empty-log emptyLog': row('studio', systemReads)((viewer) => emptyLog(viewer)),
 	'house/lapse noteLapses': row('studio', systemReads)((viewer, _, { stamp }) => noteLapses(viewer, stamp(muchLater))),
+	'house/remind-due remindDue': row('studio', systemReads)((viewer, _, { stamp }) => remindDue(viewer, stamp())),
 	'house/sweep-once sweepOnce': row(
 		'studio',
 		systemDoes,
@@ -468,6 +472,18 @@ export const rows: Readonly<Record<string, Row>> = {
 		'studio',
 		designerReads,
 	)((viewer, _, { season, stamp }) => toApply(viewer, season, stamp())),
+	'studio/ready-drafts seasonDrafts': row(
+		'studio',
+		designerReads,
+	)((viewer, _, { season, stamp }) => seasonDrafts(viewer, season, stamp())),
+	'studio/ready-drafts seasonNames': row(
+		'studio',
+		designerReads,
+	)((viewer, _, { season }) => seasonNames(viewer, season)),
+	'studio/remind-all remindAll': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { season, once, stamp }) => remindAll(viewer, { season, again: true, once: once() }, stamp())),
 	'studio/season-page seasonPage': row(
 		'studio',
 		designerAndSystemRead,

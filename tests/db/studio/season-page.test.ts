@@ -1,9 +1,10 @@
 import { describe, expect, test, vi } from 'vitest'
 import { approve } from '@/db/proposals/answers/approve'
-import { seasonPage } from '@/db/studio/season-page'
+import { type SeasonRow, seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
 import { must } from '@/demo/play/must'
 import { groups } from '@/lib/season/group'
+import { everyRow, type LedgerAsk, type Sort } from '@/lib/season/ledger-ask'
 import { day } from '@/lib/units/day'
 import { id } from '@/lib/units/id'
 import { stepsOf } from '../proposals/steps'
@@ -101,6 +102,84 @@ describe('the ledger of a season', () => {
 				await seasonPage(await of.as(who), { season: of.cast().seasons.winter, page: 1 }, of.stamp()),
 			).toBeUndefined()
 		expect(await seasonPage(await of.as('designer'), { season: none, page: 1 }, of.stamp())).toBeUndefined()
+	})
+})
+
+describe('what is asked for', () => {
+	const asked = async (given: Partial<LedgerAsk>, page = 1) =>
+		found(
+			await seasonPage(
+				await of.as('designer'),
+				{ season: of.cast().seasons.winter, page, ask: { ...everyRow, ...given } },
+				of.stamp(),
+			),
+		)
+	const names = async (given: Partial<LedgerAsk>) => (await asked(given)).rows.map(({ name }) => name)
+
+	test('of a group, of a state, of a kind', async () => {
+		expect((await asked({ show: 'waiting for them' })).rows.map(({ group }) => group)).toEqual(
+			Array.from({ length: 6 }, () => 'waiting for them'),
+		)
+		expect((await asked({ show: 'lapsed' })).rows.map(({ state }) => state)).toEqual(['lapsed'])
+		const { rows } = await asked({ kind: 'household' })
+		expect(new Set(rows.map(({ kind }) => kind))).toEqual(new Set(['household']))
+		expect(rows.length).toBeLessThan((await ledger()).rows.length)
+	})
+
+	test('by what a name or a palette holds, in capitals or not; a sign of the search is a sign', async () => {
+		expect(await names({ name: 'BAKERY' })).toEqual(['Marrowby Bakery'])
+		expect(await names({ palette: 'copper' })).toContain('Marrowby Bakery')
+		expect(await names({ name: '%' })).toEqual([])
+		expect(await names({ name: '_' })).toEqual([])
+		expect(await names({ name: "'); DROP TABLE client; --" })).toEqual([])
+	})
+
+	test('capitals beyond ASCII are found as well', async () => {
+		stranger(of.folder(), (sqlite) =>
+			sqlite.prepare('UPDATE client SET name = ? WHERE id = ?').run('Éclair & Søn', of.cast().clients.bakery.id),
+		)
+		expect(await names({ name: 'éclair' })).toEqual(['Éclair & Søn'])
+	})
+
+	test('is counted and summed, beside the totals of all', async () => {
+		const all = await ledger()
+		const some = await asked({ show: 'waiting for them', kind: 'business' })
+		expect(some.totals).toEqual(all.totals)
+		expect(all.asked).toBeUndefined()
+		expect(some.asked).toEqual({
+			count: some.rows.length,
+			valueCents: sum(some.rows.map(({ valueCents }) => valueCents ?? 0)),
+		})
+		expect((await asked({ name: 'nobody at all' })).asked).toEqual({ count: 0, valueCents: 0 })
+	})
+
+	test.each<[Sort, (row: SeasonRow) => number | string]>([
+		['name', ({ name }) => name.toLowerCase()],
+		['value', ({ valueCents }) => -(valueCents ?? -1)],
+		['margin', ({ marginTenths }) => marginTenths ?? Number.POSITIVE_INFINITY],
+		['days waited', ({ state, publishedAt }) => (state === 'waiting for an answer' ? String(publishedAt) : '~')],
+	])('within each group in the order of %s', async (sort, of) => {
+		const { rows } = await asked({ sort })
+		expect(new Set(rows.map(({ id }) => id))).toEqual(new Set((await ledger()).rows.map(({ id }) => id)))
+		for (const group of groups) {
+			const own = rows.filter((row) => row.group === group).map(of)
+			expect(own).toEqual(own.toSorted((a, b) => (a < b ? -1 : a > b ? 1 : 0)))
+		}
+	})
+
+	test('asks as many questions however many there are', async () => {
+		const count = async () => {
+			const prepare = vi.spyOn(found(globalThis.doorsillDatabase).sqlite, 'prepare')
+			await asked({ name: 'h', sort: 'value' })
+			const { length } = prepare.mock.calls
+			prepare.mockRestore()
+			return length
+		}
+		// Who asks is known by a statement that is built once.
+		await of.as('designer')
+		const few = await count()
+		addMany()
+		expect([await count(), few]).toEqual([few, 5])
 	})
 })
 

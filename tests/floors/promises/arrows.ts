@@ -93,6 +93,11 @@ const shapes: readonly Shape[] = [
 		to: 'db/studio/season-page.ts',
 		because: 'the rows and totals of the season page',
 	},
+	{
+		from: 'app/(studio)/studio/season/[season]/acts.tsx',
+		to: 'db/studio/season-page.ts',
+		because: 'the totals of the season page',
+	},
 ]
 
 const row: Shape = { from: 'app/(client)/home/lines.tsx', to: 'db/home.ts', because: 'a line of the home page' }

@@ -24,6 +24,7 @@ const matrix = {
 	publish: '               m . . . . . . .',
 	'steer the proposal': '  m . . . . . . .',
 	remind: '                m . . . . . . .',
+	'answer by phone': '     m . . . . . . .',
 	'see the client': '      m . m m . . . m',
 	'see the proposal': '    m . m m . . . m',
 	'answer the proposal': ' f . m f . . . .',

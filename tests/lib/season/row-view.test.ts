@@ -22,6 +22,7 @@ const facts: RowFacts = {
 	valueCents: cents(61_700),
 	marginTenths: 523,
 	note: '',
+	isByPhone: false,
 }
 
 const view = (more: Partial<RowFacts>, today: Day = day('2026-10-09')) =>
@@ -33,6 +34,21 @@ describe('a row of the ledger', () => {
 			name: 'out for eight days, seven left',
 			more: {},
 			is: { waiting: '8 days', left: '7 days left', isSoon: false, more: 'not seen yet', remindedOn: '' },
+		},
+		{
+			name: 'a yes by phone says so',
+			more: { state: 'approved', answeredAt: on('2026-10-03T14:00:00Z'), isByPhone: true },
+			is: { more: 'answered in 2 days, by phone' },
+		},
+		{
+			name: 'a wish by phone says so',
+			more: { state: 'change asked for', answeredAt: on('2026-10-03T14:00:00Z'), note: 'Lower.', isByPhone: true },
+			is: { more: '“Lower.”, by phone' },
+		},
+		{
+			name: 'what was opened again says nothing of the answer before',
+			more: { state: 'drafting', isByPhone: true },
+			is: { more: '' },
 		},
 		{
 			name: 'three days left is soon',

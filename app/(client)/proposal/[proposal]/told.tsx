@@ -3,6 +3,7 @@ import { Notes } from '@/app/ui/offer/notes'
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
+import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import { isRefusal, refusalInWords, revisedInWords, standsInWords } from '@/lib/proposal/offer/told'
 import { dayOf } from '@/lib/units/day'
 
@@ -19,7 +20,7 @@ export function Told({ page, read, told }: Props) {
 	const { answer, state, timeZone } = page
 	const given = answer && {
 		on: dayOf(answer.at, timeZone),
-		by: answer.words?.name ?? 'a contact',
+		by: answeredBy(answer.word, answer.words),
 		reference: answer.reference,
 		purchaseOrder: answer.words?.purchaseOrder ?? '',
 	}
@@ -38,7 +39,7 @@ export function Told({ page, read, told }: Props) {
 					{stands}
 				</p>
 			)}
-			<Notes notes={answer?.words?.notes ?? []} />
+			<Notes notes={answer?.words?.notes ?? []} word={answer?.word ?? 'client'} />
 		</>
 	)
 }

@@ -1,6 +1,6 @@
 import { formOf, pageWith } from '../../ask/bodies'
 import { actionNamed } from '../../ask/build'
-import { type Fields, posted } from '../../ask/forms'
+import { type Fields, posted, withField } from '../../ask/forms'
 import type { Answer } from '../../ask/send'
 import { tally } from '../../ask/tally'
 import { open } from '../../site/here'
@@ -18,8 +18,15 @@ export async function fill(form: string, change: (fields: Fields) => Fields): Pr
 	return open.ask('designer', pageWith(form, own), { method: 'POST', ...sending })
 }
 
+/** What was answered on the phone has to be out again, whatever the answer was. */
+async function outAgain(): Promise<void> {
+	await fill('steer', (fields) => withField(fields, 'step', 'reopen'))
+	await fill('publish', (fields) => fields)
+}
+
 /** What is withdrawn has to be out again before it can be withdrawn once more; who is in has to leave to be let in. */
 export const again = (form: string) => {
+	if (form.startsWith('take')) return outAgain()
 	const before = new Map([
 		['steer', 'publish'],
 		['hire', 'endStaff'],

@@ -83,8 +83,22 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['season', 'client', 'from'],
 	},
 	remind: {
-		fields: { proposal: 'id', season: 'id', page: 'number', again: 'choice' },
-		hidden: ['proposal', 'season', 'page', 'again'],
+		fields: { proposal: 'id', season: 'id', page: 'number', ask: 'words', again: 'choice' },
+		hidden: ['proposal', 'season', 'page', 'ask', 'again'],
+	},
+	remindAll: { fields: { season: 'id', again: 'tick' }, hidden: ['season', 'again'] },
+	// A household has no purchase order: its box is there for businesses alone.
+	takeApproval: {
+		fields: { proposal: 'id', revision: 'hash', option: 'choice', said: 'words', purchaseOrder: 'words' },
+		hidden: ['proposal', 'revision', 'option', 'purchaseOrder'],
+	},
+	takeChange: {
+		fields: { proposal: 'id', revision: 'hash', said: 'words', about: 'choice', note: 'lines' },
+		hidden: ['proposal', 'revision', 'about'],
+	},
+	takeSkip: {
+		fields: { proposal: 'id', revision: 'hash', said: 'words', why: 'lines' },
+		hidden: ['proposal', 'revision'],
 	},
 	publish: { fields: { proposal: 'id', version: 'number' }, hidden: ['proposal', 'version'] },
 	steer: { fields: { proposal: 'id', step: 'choice', reason: 'lines' }, hidden: ['proposal', 'step'] },

@@ -29,7 +29,7 @@ describe('a form that is not as the page made it', () => {
 	})
 
 	it.each(names)('%s without a field is refused', async (form) => {
-		const optional = ['again', 'hasDrainHole', 'isPoisonousToPets', 'remove']
+		const optional = ['again', 'ask', 'hasDrainHole', 'isPoisonousToPets', 'remove']
 		for (const [name] of formOf(form, things()).filter(([each]) => !optional.includes(each)))
 			expect([name, (await changed(form, (fields) => fields.filter(([each]) => each !== name))).status]).toEqual([
 				name,

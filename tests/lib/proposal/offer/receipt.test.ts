@@ -9,7 +9,7 @@ const offer = offerOf()
 const given: Approved = {
 	reference: '2026-0012',
 	on: day('2026-10-28'),
-	by: 'Ada Ninefold',
+	by: 'by Ada Ninefold',
 	option: 'a',
 	places: {},
 	extras: [],
@@ -24,7 +24,7 @@ describe('a receipt', () => {
 		expect(rows({})).toEqual([
 			['Reference', '2026-0012'],
 			['For', 'Ninefold Bakery, 1 Quay Lane, 2 Quay Lane'],
-			['Approved by', 'Ada Ninefold, 28 October 2026'],
+			['Approved', 'by Ada Ninefold, 28 October 2026'],
 			['Palette', 'Copper and plum'],
 			['Goes in', '16–\u206020 November'],
 		])

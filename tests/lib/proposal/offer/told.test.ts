@@ -50,7 +50,7 @@ describe('a refusal', () => {
 
 const revision = sha256('two')
 const answerBy = day('2026-10-30')
-const given = { on: day('2026-10-12'), by: 'Ada', reference: 'W26-0007', purchaseOrder: '' }
+const given = { on: day('2026-10-12'), by: 'by Ada', reference: 'W26-0007', purchaseOrder: '' }
 
 describe('how a proposal stands', () => {
 	test.each<{ state: State; says: string | null; answered: string | null }>([

@@ -10,6 +10,7 @@ import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
 import { daySpan } from '@/lib/format/day'
 import { answerHolds } from '@/lib/proposal/offer/answer-holds'
+import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import { receipt } from '@/lib/proposal/offer/receipt'
 import { dayOf } from '@/lib/units/day'
@@ -45,7 +46,7 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 	const record = receipt(offer, {
 		...answer,
 		on: dayOf(answer.at, page.timeZone),
-		by: answer.words?.name ?? 'a contact',
+		by: answeredBy(answer.word, answer.words),
 		purchaseOrder: answer.words?.purchaseOrder ?? '',
 	})
 	return (
@@ -60,7 +61,7 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 					</p>
 				)}
 				<Price price={record?.price} />
-				<Notes notes={answer.words?.notes ?? []} />
+				<Notes notes={answer.words?.notes ?? []} word={answer.word} />
 				<h2 className="mt-10 text-2xl">What happens next</h2>
 				<ul className="mt-2 text-lg">
 					{next(answer.kind, offer).map((words) => (

@@ -18,12 +18,14 @@ type Props = {
 /** The client's answer to the revision that stands, in their words. */
 export function Asked({ answer, palette, timeZone }: Props) {
 	if (answer === undefined) return null
-	const { kind, words, reference, at } = answer
+	const { kind, word, words, reference, at } = answer
 	return (
 		<section className="said mt-5" aria-label="Their answer">
 			<p>
-				<b>{words?.name ?? 'A contact'}</b> {heads[kind]}
-				{kind === 'approval' && ` ${palette}`}, {fullDay(dayOf(at, timeZone))}, reference {reference}
+				<b>{(word === 'studio' ? words?.said : words?.name) ?? 'A contact'}</b> {heads[kind]}
+				{kind === 'approval' && ` ${palette}`}
+				{word === 'studio' && `, by phone, taken down by ${words?.name ?? 'the studio'}`},{' '}
+				{fullDay(dayOf(at, timeZone))}, reference {reference}
 				{words?.purchaseOrder && `, purchase order ${words.purchaseOrder}`}.
 			</p>
 			{words && words.notes.length > 0 && (

@@ -25,6 +25,8 @@ const tellings: Record<string, string> = {
 	'saved elsewhere':
 		'It was saved in another window a moment before. Nothing was published: look it through once more.',
 	'not ready': 'Nothing was published: see what is still missing.',
+	'taken down': 'Written down, and marked as taken by phone. The client has a receipt by mail.',
+	'not waiting for them': 'It does not wait for an answer any more: see where it stands.',
 }
 
 /** The desk: the draft on the left, quote and costing beside it, the steps of the proposal below. */
@@ -50,6 +52,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 					{capital(state.is)}
 					{number > 0 && <a href={`/proposal/${id}`}>revision {number}</a>}
 					<a href={`/studio/proposal/${id}/preview`}>Preview</a>
+					{state.is === 'waiting for an answer' && <a href={`/studio/proposal/${id}/phone`}>Take an answer by phone</a>}
 				</p>
 			</div>
 			{told && <p className="said mt-5">{tellings[told] ?? `That could not be done: ${told}.`}</p>}

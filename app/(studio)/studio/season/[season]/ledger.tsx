@@ -7,6 +7,8 @@ import { Row } from './row'
 type Props = {
 	readonly ledger: SeasonPage
 	readonly page: number
+	/** What is asked for, as the address says it. */
+	readonly ask: string
 	readonly again: string | undefined
 	readonly reminded: string | undefined
 }
@@ -14,9 +16,9 @@ type Props = {
 const heads = ['Client', 'Where it stands', 'Waiting', 'Answer by', '', 'Palette']
 
 /** The season's ledger: those who wait for them, those who wait for us, the settled; never mixed. */
-export function Ledger({ ledger, page, again, reminded }: Props) {
+export function Ledger({ ledger, page, ask, again, reminded }: Props) {
 	const of = (group: SeasonRow['group']) => ledger.rows.filter((row) => row.group === group)
-	if (ledger.rows.length === 0) return <p className="mt-10 text-lg">There is no row on this page.</p>
+	if (ledger.rows.length === 0) return <p className="mt-10 text-lg">There is no such row.</p>
 	return (
 		<div className="mt-6">
 			<table className="ledger season-ledger">
@@ -53,6 +55,7 @@ export function Ledger({ ledger, page, again, reminded }: Props) {
 									row={row}
 									ledger={ledger}
 									page={page}
+									ask={ask}
 									isAgain={again === row.id}
 									isReminded={reminded === row.id}
 								/>
@@ -61,20 +64,23 @@ export function Ledger({ ledger, page, again, reminded }: Props) {
 					),
 				)}
 			</table>
-			<Pages page={page} pages={ledger.pages} />
+			<Pages page={page} pages={ledger.pages} ask={ask} />
 		</div>
 	)
 }
 
-function Pages({ page, pages }: { readonly page: number; readonly pages: number }) {
+type PagesProps = { readonly page: number; readonly pages: number; readonly ask: string }
+
+function Pages({ page, pages, ask }: PagesProps) {
 	if (pages < 2) return null
+	const to = (number: number) => `?${ask === '' ? '' : `${ask}&`}page=${number}`
 	return (
 		<nav aria-label="Pages" className="mt-5 flex items-baseline gap-5">
-			{page > 1 && <a href={`?page=${page - 1}`}>Before</a>}
+			{page > 1 && <a href={to(page - 1)}>Before</a>}
 			<span>
 				Page {page} of {pages}, {rowsAPage} to a page
 			</span>
-			{page < pages && <a href={`?page=${page + 1}`}>After</a>}
+			{page < pages && <a href={to(page + 1)}>After</a>}
 		</nav>
 	)
 }

@@ -11,6 +11,7 @@ type Props = {
 	readonly row: SeasonRow
 	readonly ledger: SeasonPage
 	readonly page: number
+	readonly ask: string
 	readonly isAgain: boolean
 	readonly isReminded: boolean
 }
@@ -22,7 +23,7 @@ function pictureOf({ id, revision, state }: SeasonRow): string | null {
 	return `/proposal/${id}/picture/${revision.slice(0, 16)}.svg?${query}`
 }
 
-export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
+export function Row({ row, ledger, page, ask, isAgain, isReminded }: Props) {
 	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency))
 	const isDead = ['skipped', 'lapsed', 'withdrawn', 'cancelled'].includes(row.state)
 	return (
@@ -68,30 +69,41 @@ export function Row({ row, ledger, page, isAgain, isReminded }: Props) {
 			</td>
 			<td className="sum acts">
 				{row.state === 'waiting for an answer' ? (
-					<Remind
-						proposal={row.id}
-						season={ledger.season.id}
-						name={row.name}
-						page={page}
-						isAgain={isAgain}
-						isReminded={isReminded}
-						remindedOn={view.remindedOn}
-					/>
+					<>
+						<Remind
+							proposal={row.id}
+							season={ledger.season.id}
+							name={row.name}
+							page={page}
+							ask={ask}
+							isAgain={isAgain}
+							isReminded={isReminded}
+							remindedOn={view.remindedOn}
+						/>
+						<a className="does inline-block" href={`/studio/proposal/${row.id}/phone`}>
+							By phone<span className="sr-only">, an answer of {row.name}</span>
+						</a>
+					</>
 				) : (
-					<Next row={row} />
+					<Next row={row} season={ledger.season.id} />
 				)}
 			</td>
 		</tr>
 	)
 }
 
-function Next({ row }: { readonly row: SeasonRow }) {
+function Next({ row, season }: { readonly row: SeasonRow; readonly season: string }) {
 	const word = row.state === 'change asked for' ? 'Revise' : row.state === 'drafting' ? 'Finish' : null
 	if (word === null) return null
 	return (
-		<a className="does inline-block" href={`/studio/proposal/${row.id}`}>
-			{word}
-			<span className="sr-only"> {row.name}</span>
-		</a>
+		<>
+			<a className="does inline-block" href={`/studio/proposal/${row.id}`}>
+				{word}
+				<span className="sr-only"> {row.name}</span>
+			</a>{' '}
+			<a className="does inline-block" href={`/studio/season/${season}/publish?only=${row.id}`}>
+				Publish<span className="sr-only"> {row.name}</span>
+			</a>
+		</>
 	)
 }

@@ -1,8 +1,8 @@
 import type { Page } from '@playwright/test'
 import { addDays } from '@/lib/units/day'
-import { linkIn } from '../site/mailbox'
-import { groupOn, rowOf } from '../site/season'
-import { expect, laptop, test } from '../site/story'
+import { linkIn } from '../../site/mailbox'
+import { groupOn, rowOf } from '../../site/season'
+import { expect, laptop, test } from '../../site/story'
 
 const notice = 'A preview of the saved draft: nobody else sees it. Back to the desk'
 

@@ -1,8 +1,8 @@
 import { longDay } from '@/lib/format/day'
 import { addDays } from '@/lib/units/day'
-import { mailsToSend } from '../site/record'
-import { groupOn, rowOf } from '../site/season'
-import { expect, laptop, phone, test } from '../site/story'
+import { mailsToSend } from '../../site/record'
+import { groupOn, rowOf } from '../../site/season'
+import { expect, laptop, phone, test } from '../../site/story'
 
 /** Client, days left, seen or not: in the order in which their answers fall due. */
 const outstanding = [

@@ -1,0 +1,26 @@
+import type { Total } from '@/db/studio/season-page'
+import { groupOf } from '@/lib/season/group'
+import { RemindAll } from './remind-all'
+
+type Props = { readonly season: string; readonly totals: readonly Total[] }
+
+/** What can be done for many at once, and what else is waited for. */
+export function Acts({ season, totals }: Props) {
+	const out = totals.find(({ state }) => state === 'waiting for an answer')
+	const drafts = totals.some(({ state }) => groupOf(state) === 'waiting for us')
+	return (
+		<div className="mt-6">
+			<div className="flex flex-wrap items-center gap-x-5 gap-y-2">
+				{drafts && (
+					<a className="act" href={`/studio/season/${season}/publish`}>
+						Publish all that are ready
+					</a>
+				)}
+				<RemindAll season={season} waiting={out?.count ?? 0} lately={out?.lately ?? 0} />
+			</div>
+			<p className="mt-3 text-sm text-soft">
+				Also waited for. Agreements to be signed: none yet. Payments past their date: none yet.
+			</p>
+		</div>
+	)
+}
