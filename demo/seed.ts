@@ -1,6 +1,16 @@
 import { viewerOf } from '@/db/viewer'
 import type { Day, Moment } from '@/lib/units/day'
-import type { ClientId, ContainerId, Id, MaterialId, PersonId, PlaceId, ProposalId, SeasonId, VisitId } from '@/lib/units/id'
+import type {
+	ClientId,
+	ContainerId,
+	Id,
+	MaterialId,
+	PersonId,
+	PlaceId,
+	ProposalId,
+	SeasonId,
+	VisitId,
+} from '@/lib/units/id'
 import { tellCanaries, tellPlainly } from './cast/canary'
 import { type MaterialKey, materials } from './cast/catalogue/materials'
 import { type RecipeKey, recipes } from './cast/catalogue/recipes'
