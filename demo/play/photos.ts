@@ -11,6 +11,21 @@ import type { CastPhoto } from '../cast/visits'
 const quality = 78
 const sides = { large: 1200, small: 480 }
 
+type Made = Omit<Incoming, 'side'>
+
+async function developed(svg: string): Promise<Made> {
+	const large = await sharp(Buffer.from(svg))
+		.resize(sides.large, sides.large, { fit: 'inside' })
+		.flatten({ background: '#ffffff' })
+		.jpeg({ quality })
+		.toBuffer({ resolveWithObject: true })
+	const small = await sharp(large.data).resize(sides.small, sides.small, { fit: 'inside' }).jpeg({ quality }).toBuffer()
+	return { large: large.data, small, width: large.info.width, height: large.info.height }
+}
+
+/** The play is given many times by tests: the same drawing is developed once. */
+const known = new Map<string, Promise<Made>>()
+
 /** A drawing of a client's design, kept as the photo that it stands in for. */
 async function drawn(
 	viewer: Viewer,
@@ -22,13 +37,10 @@ async function drawn(
 	const isOfWhatStands = of === 'design'
 	const scene = await readPicture(viewer, { proposal, revision: '', shown, isOfWhatStands }, stamp)
 	if (scene === undefined) throw new Error(`drawn: ${proposal} has no picture`)
-	const large = await sharp(Buffer.from(picture(scene, cuts[cut])))
-		.resize(sides.large, sides.large, { fit: 'inside' })
-		.flatten({ background: '#ffffff' })
-		.jpeg({ quality })
-		.toBuffer({ resolveWithObject: true })
-	const small = await sharp(large.data).resize(sides.small, sides.small, { fit: 'inside' }).jpeg({ quality }).toBuffer()
-	return { side, large: large.data, small, width: large.info.width, height: large.info.height }
+	const svg = picture(scene, cuts[cut])
+	const made = known.get(svg) ?? developed(svg)
+	known.set(svg, made)
+	return { side, ...(await made) }
 }
 
 /** One after the other, so that their ids come in one order. */

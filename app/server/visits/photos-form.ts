@@ -2,7 +2,7 @@ import 'server-only'
 import type { z } from 'zod'
 import type { Incoming } from '@/db/clients/visits/photos/with-photos'
 import { type FieldErrors, read, type Typed, typed } from '@/lib/forms/read'
-import { tooManyPhotos } from '@/lib/forms/visit-form'
+import { tooManyPhotos } from '@/lib/visit/form'
 import { encodePhotos, type Sent } from './encode'
 
 type Spec<T> = {

@@ -2,18 +2,17 @@ import { and, asc, desc, eq, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Quarter } from '@/lib/season/season'
 import type { Day } from '@/lib/units/day'
-import type { ClientId, PlaceId, SeasonId, VisitId } from '@/lib/units/id'
+import type { ClientId, SeasonId, VisitId } from '@/lib/units/id'
+import type { NamedPlace, StudioVisit } from '@/lib/visit/shown'
 import { type Reading, read } from '../../open'
 import { client, place, season, visit } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { denied, visibleTo } from '../../viewer'
 import { todayOf } from './find'
 import { seasonAtTheDoor } from './new-visit'
-import { type StudioVisit, visitRows } from './rows'
+import { visitRows } from './rows'
 
-type Named = { readonly id: PlaceId; readonly name: string }
-
-export function placesNamed(db: Reading, of: ClientId): Named[] {
+export function placesNamed(db: Reading, of: ClientId): NamedPlace[] {
 	return db
 		.select({ id: place.id, name: place.name })
 		.from(place)
@@ -22,7 +21,7 @@ export function placesNamed(db: Reading, of: ClientId): Named[] {
 		.all()
 }
 
-export type VisitPage = { readonly visit: StudioVisit; readonly places: readonly Named[]; readonly today: Day }
+export type VisitPage = { readonly visit: StudioVisit; readonly places: readonly NamedPlace[]; readonly today: Day }
 
 /** One visit as the studio plans it and writes it down. */
 export async function readVisit(viewer: Viewer, id: VisitId, stamp: Pick<Stamp, 'at'>): Promise<VisitPage | undefined> {
@@ -35,7 +34,7 @@ export async function readVisit(viewer: Viewer, id: VisitId, stamp: Pick<Stamp, 
 
 export type NewVisit = {
 	readonly name: string
-	readonly places: readonly Named[]
+	readonly places: readonly NamedPlace[]
 	readonly seasons: readonly { readonly id: SeasonId; readonly quarter: Quarter; readonly year: number }[]
 	readonly season: SeasonId | undefined
 	readonly today: Day

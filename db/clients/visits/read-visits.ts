@@ -2,12 +2,13 @@ import { and, eq, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Day } from '@/lib/units/day'
 import type { ClientId } from '@/lib/units/id'
+import type { StudioVisit } from '@/lib/visit/shown'
 import { read } from '../../open'
 import { visit } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { denied, visibleTo } from '../../viewer'
 import { todayOf } from './find'
-import { type StudioVisit, visitRows } from './rows'
+import { visitRows } from './rows'
 
 export type VisitBook = {
 	readonly today: Day

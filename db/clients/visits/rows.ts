@@ -1,34 +1,9 @@
 import { and, asc, desc, eq, isNull, type SQL } from 'drizzle-orm'
-import type { Quarter } from '@/lib/season/season'
-import { type Day, dayOf } from '@/lib/units/day'
-import type { ClientId, PlaceId, VisitId } from '@/lib/units/id'
-import type { VisitKind, VisitState } from '@/lib/visit/visit'
+import { dayOf } from '@/lib/units/day'
+import type { StudioVisit } from '@/lib/visit/shown'
 import type { Reading } from '../../open'
 import { client, person, place, season, studio, visit } from '../../schema'
-import { photosOf, type VisitPhoto } from './photos/rows'
-
-/** A visit as the studio reads it. */
-export type StudioVisit = {
-	readonly id: VisitId
-	readonly client: ClientId
-	readonly clientName: string
-	readonly place: PlaceId | null
-	/** Empty for all of the client's places. */
-	readonly placeName: string
-	readonly season: { readonly quarter: Quarter; readonly year: number; readonly from: Day }
-	readonly kind: VisitKind
-	readonly state: VisitState
-	readonly day: Day | null
-	readonly came: string
-	readonly clientNote: string
-	readonly studioNote: string
-	/** Empty where nobody said that something is wrong. */
-	readonly reported: string
-	readonly reportedBy: string
-	readonly reportedOn: Day | null
-	readonly createdOn: Day
-	readonly photos: readonly VisitPhoto[]
-}
+import { photosOf } from './photos/rows'
 
 type Order = 'latest first' | 'next first'
 

@@ -2,7 +2,8 @@ import { and, desc, eq, inArray, isNotNull, ne, or } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Hash } from '@/lib/record/hash'
 import type { Day } from '@/lib/units/day'
-import type { ClientId, PlaceId, ProposalId } from '@/lib/units/id'
+import type { ClientId, ProposalId } from '@/lib/units/id'
+import type { ClientVisit, NamedPlace, StudioVisit } from '@/lib/visit/shown'
 import type { InSeason } from '@/lib/visit/timeline'
 import { type Reading, read } from '../../open'
 import { client, proposal, season, visit } from '../../schema'
@@ -10,19 +11,7 @@ import type { Stamp } from '../../stamp'
 import { denied, visibleTo } from '../../viewer'
 import { todayOf } from './find'
 import { placesNamed } from './read-visit'
-import { type StudioVisit, visitRows } from './rows'
-
-/** A visit as its client reads it: what the studio notes for itself is not in it. */
-export type ClientVisit = Pick<StudioVisit, 'id' | 'season' | 'kind' | 'state' | 'day' | 'came' | 'photos'> & {
-	/** Null for all of their places. */
-	readonly place: string | null
-	/** Of the visit; when it was asked for, while it has no day. */
-	readonly on: Day
-	readonly note: string
-	/** What they said is wrong; empty for any other visit. */
-	readonly reported: string
-	readonly reportedOn: Day | null
-}
+import { visitRows } from './rows'
 
 /** The design that went in for a season, or that is agreed to go in. */
 export type ClientDesign = {
@@ -36,7 +25,7 @@ export type ClientDesign = {
 export type ClientVisits = {
 	readonly name: string
 	readonly today: Day
-	readonly places: readonly { readonly id: PlaceId; readonly name: string }[]
+	readonly places: readonly NamedPlace[]
 	readonly visits: readonly ClientVisit[]
 	readonly designs: readonly ClientDesign[]
 }

@@ -1,7 +1,7 @@
 import { VisitLine } from '@/app/ui/visits/season-chapter'
-import type { ClientVisits } from '@/db/clients/visits/visits-of'
+import type { ClientVisit } from '@/lib/visit/shown'
 
-type Props = { readonly client: string; readonly visits: ClientVisits['visits'] }
+type Props = { readonly client: string; readonly visits: readonly ClientVisit[] }
 
 const lately = 2
 

@@ -1,8 +1,8 @@
 import { Photos } from '@/app/ui/visits/photos'
-import type { StudioVisit } from '@/db/clients/visits/rows'
 import { longDay, shortDay } from '@/lib/format/day'
 import { capital } from '@/lib/format/words'
 import type { Day } from '@/lib/units/day'
+import type { StudioVisit } from '@/lib/visit/shown'
 import { visitWords } from '@/lib/visit/words'
 
 type Props = { readonly visits: readonly StudioVisit[] }

@@ -1,18 +1,11 @@
 import { and, asc, eq, inArray } from 'drizzle-orm'
 import { sha256 } from '@/lib/record/hash'
 import type { ClientId, PersonId, PhotoId, VisitId } from '@/lib/units/id'
-import type { PhotoSide } from '@/lib/visit/visit'
+import type { VisitPhoto } from '@/lib/visit/shown'
 import type { Reading, Tx } from '../../../open'
 import { photo } from '../../../schema'
 import type { Stamp } from '../../../stamp'
 import type { Placed } from './with-photos'
-
-export type VisitPhoto = {
-	readonly id: PhotoId
-	readonly side: PhotoSide
-	readonly width: number
-	readonly height: number
-}
 
 type Of = { readonly client: ClientId; readonly visit: VisitId; readonly by: PersonId }
 

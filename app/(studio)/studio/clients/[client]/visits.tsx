@@ -1,4 +1,4 @@
-import type { StudioVisit } from '@/db/clients/visits/rows'
+import type { StudioVisit } from '@/lib/visit/shown'
 import { visitWords } from '@/lib/visit/words'
 
 type Props = { readonly client: string; readonly visits: readonly StudioVisit[] }

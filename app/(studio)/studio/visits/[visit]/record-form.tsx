@@ -1,13 +1,18 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { VisitFields, visitLabels } from '@/app/ui/visits/visit-fields'
-import type { VisitPage } from '@/db/clients/visits/read-visit'
 import type { Attempt } from '@/lib/forms/read'
+import type { Day } from '@/lib/units/day'
 import { photoAddress } from '@/lib/visit/photo'
+import type { NamedPlace, StudioVisit, VisitPhoto } from '@/lib/visit/shown'
 import { sideWord } from '@/lib/visit/words'
 
-type Props = { readonly page: VisitPage; readonly attempt: Attempt; readonly me: string }
-type State = VisitPage['visit']['state']
+type Props = {
+	readonly page: { readonly visit: StudioVisit; readonly places: readonly NamedPlace[]; readonly today: Day }
+	readonly attempt: Attempt
+	readonly me: string
+}
+type State = StudioVisit['state']
 
 const acts: Readonly<Record<State, readonly (readonly [step: string, label: string])[]>> = {
 	'to plan': [
@@ -62,7 +67,7 @@ function Form({ page: { visit, places, today }, attempt, me }: Props) {
 	)
 }
 
-function TakeOut({ photos }: { readonly photos: VisitPage['visit']['photos'] }) {
+function TakeOut({ photos }: { readonly photos: readonly VisitPhoto[] }) {
 	if (photos.length === 0) return null
 	return (
 		<fieldset className="mt-6">

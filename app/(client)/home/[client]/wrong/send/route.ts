@@ -1,7 +1,7 @@
 import { keeping } from '@/app/server/visits/keeping'
 import { mayReport, reportWrong } from '@/db/clients/visits/report-wrong'
-import { wrongForm } from '@/lib/forms/visit-form'
 import { id } from '@/lib/units/id'
+import { wrongForm } from '@/lib/visit/form'
 import { mostPhotos } from '@/lib/visit/photo'
 
 const noSeason =

@@ -1,8 +1,8 @@
 import { keeping } from '@/app/server/visits/keeping'
 import { commandOf, mayRecord, wentOf } from '@/app/server/visits/recording'
 import { keepVisit } from '@/db/clients/visits/keep-visit'
-import { visitForm } from '@/lib/forms/visit-form'
 import { id } from '@/lib/units/id'
+import { visitForm } from '@/lib/visit/form'
 import { mostPhotos } from '@/lib/visit/photo'
 
 /** A visit is planned, written down as made, put right or dropped. */

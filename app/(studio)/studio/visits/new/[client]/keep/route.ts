@@ -1,8 +1,8 @@
 import { keeping } from '@/app/server/visits/keeping'
 import { commandOf, mayRecord, wentOf } from '@/app/server/visits/recording'
 import { startVisit } from '@/db/clients/visits/keep-visit'
-import { newVisitForm } from '@/lib/forms/visit-form'
 import { id } from '@/lib/units/id'
+import { newVisitForm } from '@/lib/visit/form'
 import { mostPhotos } from '@/lib/visit/photo'
 
 /** A visit of the studio's own making: to come, or made already. */

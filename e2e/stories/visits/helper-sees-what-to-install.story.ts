@@ -1,5 +1,5 @@
-import { codeIn } from '../site/mailbox'
-import { expect, laptop, phone, test } from '../site/story'
+import { codeIn } from '../../site/mailbox'
+import { expect, laptop, phone, test } from '../../site/story'
 
 test('a helper sees on a phone what goes into which pot, and no price', async ({ as, cast }) => {
 	const page = await as('helper', phone)
@@ -9,7 +9,7 @@ test('a helper sees on a phone what goes into which pot, and no price', async ({
 		cast.clients.approved.name,
 		cast.clients.creditUnion.name,
 	])
-	await expect(page.getByRole('navigation').getByRole('link')).toHaveText(['To install'])
+	await expect(page.getByRole('navigation').getByRole('link')).toHaveText(['To install', 'Visits'])
 
 	const union = page.getByRole('region', { name: cast.clients.creditUnion.name })
 	await expect(union.getByText('Water from the yard')).toBeHidden()

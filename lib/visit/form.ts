@@ -1,7 +1,7 @@
 import { z } from 'zod'
-import type { mostPhotos } from '../visit/photo'
-import { visitKinds } from '../visit/visit'
-import { dayField, emptyOr, idField, onceField, text, tick } from './fields'
+import { dayField, emptyOr, idField, onceField, text, tick } from '../forms/fields'
+import type { mostPhotos } from './photo'
+import { visitKinds } from './visit'
 
 const place = emptyOr(idField<'place'>())
 

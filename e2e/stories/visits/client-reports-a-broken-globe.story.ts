@@ -1,6 +1,6 @@
 import sharp from 'sharp'
 import { addDays } from '@/lib/units/day'
-import { expect, phone, test } from '../site/story'
+import { expect, phone, test } from '../../site/story'
 
 test('a client sees the visit history and reports a broken globe; the designer plans it', async ({
 	as,
