@@ -19,3 +19,10 @@ export function policy(nonce: string): string {
 		`report-uri ${reportPath}`,
 	].join('; ')
 }
+
+const pictures =
+	/^\/(?:photo\/|proposal\/[^/]+\/picture\/|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture$|demo\/mail\/.)/
+
+/** A picture may load nothing at all, whoever opens it by itself; everything else is a page. */
+export const policyAt = (path: string, nonce: string): string =>
+	pictures.test(path) ? "default-src 'none'" : policy(nonce)
