@@ -8,7 +8,7 @@ test('a designer takes a yes down on the phone, and it is nowhere the client’s
 	const page = await as('designer', laptop)
 	await page.goto('/studio')
 	await rowOf(groupOn(page, 'Waiting for them'), name)
-		.getByRole('link', { name: `By phone, an answer of ${name}` })
+		.getByRole('link', { name: `By phone for ${name}` })
 		.click()
 	await expect(page.getByRole('heading', { name: 'An answer by phone' })).toBeVisible()
 	const yes = page.getByRole('region', { name: 'They approve' })

@@ -27,25 +27,36 @@ const orders: Record<(typeof sorts)[number], string> = {
 
 function Select({ name, label, value, of }: { name: string; label: string; value: string; of: Choice }) {
 	return (
-		<label className="grow">
-			<span className="block text-sm text-soft">{label}</span>
-			<select name={name} className="box small" defaultValue={value}>
+		<div className="grow">
+			<label htmlFor={`ask-${name}`} className="block text-sm text-soft">
+				{label}
+			</label>
+			<select id={`ask-${name}`} name={name} className="box small" defaultValue={value}>
 				{of.map(([key, words]) => (
 					<option key={key} value={key}>
 						{words}
 					</option>
 				))}
 			</select>
-		</label>
+		</div>
 	)
 }
 
 function Words({ name, label, value }: { name: string; label: string; value: string }) {
 	return (
-		<label className="grow">
-			<span className="block text-sm text-soft">{label}</span>
-			<input name={name} className="box small" defaultValue={value} maxLength={60} autoComplete="off" />
-		</label>
+		<div className="grow">
+			<label htmlFor={`ask-${name}`} className="block text-sm text-soft">
+				{label}
+			</label>
+			<input
+				id={`ask-${name}`}
+				name={name}
+				className="box small"
+				defaultValue={value}
+				maxLength={60}
+				autoComplete="off"
+			/>
+		</div>
 	)
 }
 

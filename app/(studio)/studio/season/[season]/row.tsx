@@ -81,7 +81,7 @@ export function Row({ row, ledger, page, ask, isAgain, isReminded }: Props) {
 							remindedOn={view.remindedOn}
 						/>
 						<a className="does inline-block" href={`/studio/proposal/${row.id}/phone`}>
-							By phone<span className="sr-only">, an answer of {row.name}</span>
+							By phone<span className="sr-only"> for {row.name}</span>
 						</a>
 					</>
 				) : (
