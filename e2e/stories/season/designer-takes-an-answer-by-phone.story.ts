@@ -12,11 +12,13 @@ test('a designer takes a yes down on the phone, and it is nowhere the client’s
 		.click()
 	await expect(page.getByRole('heading', { name: 'An answer by phone' })).toBeVisible()
 	const yes = page.getByRole('region', { name: 'They approve' })
-	const before = await yes.getByText(/^Copper and plum/).textContent()
+	const taken = yes.getByRole('paragraph').filter({ hasText: /^Copper and plum/ })
+	const before = String(await taken.textContent())
 	await yes.getByRole('checkbox', { name: /Lights/i }).check()
 	await yes.getByRole('button', { name: 'Work out the total' }).click()
-	await expect(yes.getByText(/^Copper and plum, with/)).toBeVisible()
-	expect(await yes.getByText(/^Copper and plum/).textContent()).not.toBe(before)
+	await expect(taken).toContainText('with Two strings of warm lights')
+	const total = (text: string | null) => /\$[\d,.]+/.exec(String(text))?.[0]
+	expect(total(await taken.textContent())).not.toBe(total(before))
 
 	await yes.getByRole('button', { name: 'Write down the approval' }).click()
 	await expect(page.getByRole('link', { name: /This cannot be left empty\./ })).toBeVisible()
