@@ -3,9 +3,9 @@ import type { Viewer } from '@/lib/access/viewer'
 import { wordsIn } from '@/lib/pricing/cost/words'
 import type { Rates } from '@/lib/pricing/rates'
 import { makeOffer } from '@/lib/proposal/make'
-import type { Season } from '@/lib/season/season'
+import type { RateEffect, Weighed } from '@/lib/season/rate-effect'
 import { standing } from '@/lib/season/standing'
-import { type Cents, cents } from '@/lib/units/cents'
+import { cents } from '@/lib/units/cents'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { draftOf } from '../proposals/documents'
@@ -14,17 +14,6 @@ import { findProposal } from '../proposals/find'
 import { client, proposal, season } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
-
-type Priced = { readonly valueCents: Cents; readonly marginTenths: number | null }
-
-/** What an open draft comes to, before tax, by the rates that stand and by others; null where nothing in it is priced. */
-export type RateEffect = {
-	readonly proposal: ProposalId
-	readonly client: string
-	readonly season: Season
-	readonly was: Priced | null
-	readonly becomes: Priced | null
-}
 
 function effectOn(
 	db: Reading,
@@ -38,7 +27,7 @@ function effectOn(
 	const { draft } = draftOf(db, id)
 	const facts = factsFor(db, found, by)
 	const words = wordsIn(facts.studio.currency)
-	const priced = (rates: Rates): Priced | null => {
+	const priced = (rates: Rates): Weighed | null => {
 		const { offer, inputs } = makeOffer(draft, { ...facts, rates }, words.money, 1, found.today)
 		if (offer.options.length === 0) return null
 		const { valueCents, marginTenths } = standing(offer, inputs, rates, words)

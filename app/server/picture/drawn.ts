@@ -1,6 +1,6 @@
 import 'server-only'
 import type { Viewer } from '@/lib/access/viewer'
-import { type Cut, cuts } from '@/lib/forms/picture-address'
+import { type Cut, cuts } from '@/lib/forms/pictures/picture-address'
 import { picture } from '@/lib/picture/picture'
 import type { Scene } from '@/lib/picture/scene'
 import { refuse } from '../respond'

@@ -1,4 +1,4 @@
-import { type Cut, pictureQuery } from '@/lib/forms/picture-address'
+import { type Cut, pictureQuery } from '@/lib/forms/pictures/picture-address'
 import type { Scene } from '@/lib/picture/scene'
 import { describeScene } from '@/lib/picture/words/describe-scene'
 import type { Offer } from '@/lib/proposal/offer/offer'

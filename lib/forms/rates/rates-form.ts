@@ -43,18 +43,23 @@ const shape: Record<string, z.ZodType> = {
 /** Every number as text, by its place in the rates: "lossPercent.fresh". @returns whole, nested rates */
 export const ratesForm = z.strictObject(shape).transform(nested).pipe(ratesSchema)
 
-const beside = { once: onceField, version: z.coerce.number().int().min(1) }
+const unclear = 'The form does not say what to do with the rates. Open the page again.'
+const beside = {
+	once: onceField,
+	version: z
+		.string()
+		.regex(/^[1-9]\d{0,6}$/, unclear)
+		.transform(Number),
+	step: z.enum(['see', 'save'], unclear),
+}
 
-/** The same as it is saved, with the version that it was made from. */
-export const saveRatesForm = z
-	.looseObject(beside)
-	.transform(({ once, version, ...fields }) => ({ once, version, fields }))
-	.transform(({ once, version, fields }, context) => {
-		const read = ratesForm.safeParse(fields)
-		if (read.success) return { once, version, rates: read.data }
-		for (const { path, message } of read.error.issues) context.addIssue({ code: 'custom', path, message })
-		return z.NEVER
-	})
+/** The same with the version that it was made from, and whether to show what it does or to let it stand. */
+export const saveRatesForm = z.looseObject(beside).transform(({ once, version, step, ...fields }, context) => {
+	const read = ratesForm.safeParse(fields)
+	if (read.success) return { once, version, step, rates: read.data }
+	for (const { path, message } of read.error.issues) context.addIssue({ code: 'custom', path, message })
+	return z.NEVER
+})
 
 const money = new Set(rateFields.filter(({ is }) => is === 'money').map(({ at }) => at))
 

@@ -1,4 +1,6 @@
 import { v7 } from 'uuid'
+import { ratesText } from '@/lib/forms/rates/rates-form'
+import { defaultRates } from '@/lib/pricing/rates'
 import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
 import { actionNamed } from './build'
@@ -251,6 +253,12 @@ const actionForms: Readonly<Record<string, Form>> = {
 		...recipeLine('2', material, '5'),
 		...recipeLine('', material, '1'),
 		['remove', '2'],
+	],
+	saveRates: () => [
+		once(),
+		['version', '1'],
+		['step', 'save'],
+		...Object.entries(ratesText({ ...defaultRates, depositPercent: 41 })).filter(([, text]) => text !== ''),
 	],
 	saveSettings: () => [
 		once(),

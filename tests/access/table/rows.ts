@@ -140,6 +140,7 @@ const studioRows: readonly Row[] = [
 	get('/studio/materials', 'see the catalogue', 'nothing', designer),
 	get('/studio/materials/card', 'change the catalogue', 'nothing', designer),
 	get('/studio/settings', 'change settings', 'nothing', designer),
+	get('/studio/rates', 'change settings', 'nothing', designer),
 	get('/studio/proposal/[proposal]', 'see the draft', 'proposal', designer),
 	get('/studio/proposal/[proposal]/preview', 'see the draft', 'proposal', designer),
 	post('/studio/proposal/[proposal]/price', 'see the costing', 'proposal', desk),
@@ -240,6 +241,7 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'saveSupplier', act: 'change the catalogue' },
 	{ name: 'saveRecipe', act: 'change the catalogue' },
 	{ name: 'saveSettings', act: 'change settings' },
+	{ name: 'saveRates', act: 'change settings' },
 	{ name: 'hire', act: 'change settings' },
 	{ name: 'endStaff', act: 'change settings' },
 ]

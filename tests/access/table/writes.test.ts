@@ -103,6 +103,10 @@ describe('the designer', () => {
 		saveMaterial: [['name', 'Winterberry, short']],
 		saveSupplier: [['name', 'Ferrow and Sons']],
 		saveRecipe: [['name', 'Winterberry again']],
+		saveRates: [
+			['version', '2'],
+			['depositPercent', '42'],
+		],
 	}
 	const inOrder = [
 		'publish',

@@ -54,6 +54,8 @@ import { changeCollection } from '@/db/studio/collection/change'
 import { readCollection } from '@/db/studio/collection/read'
 import { toApply } from '@/db/studio/collection/to-apply'
 import { hireStaff } from '@/db/studio/hire'
+import { rateEffects } from '@/db/studio/rate-effects'
+import { readRates, saveRates } from '@/db/studio/rates'
 import { seasonDrafts, seasonNames } from '@/db/studio/ready-drafts'
 import { remindAll } from '@/db/studio/remind-all'
 import { seasonPage } from '@/db/studio/season-page'
@@ -62,6 +64,7 @@ import { endStaff, listStaff } from '@/db/studio/staff'
 import { readSettings, saveSettings, studioName, whoIs } from '@/db/studio/studio'
 import { round } from '@/demo/cast/vessels'
 import type { Viewer } from '@/lib/access/viewer'
+import { defaultRates } from '@/lib/pricing/rates'
 import { emptyDraft } from '@/lib/proposal/draft'
 import type { Hash } from '@/lib/record/hash'
 import { cents } from '@/lib/units/cents'
@@ -503,6 +506,17 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, _, { stamp }) =>
 		hireStaff(viewer, { name: 'Perrin Ashgrove', address: 'perrin@sedgeandlantern.example', role: 'helper' }, stamp()),
 	),
+	'studio/rates readRates': row('studio', designerReads)((viewer) => readRates(viewer)),
+	'studio/rates saveRates': row(
+		'studio',
+		designerDoes,
+	)((viewer, _, { stamp }) =>
+		saveRates(viewer, { version: 1, rates: { ...defaultRates, depositPercent: 40 } }, stamp()),
+	),
+	'studio/rate-effects rateEffects': row(
+		'studio',
+		designerReads,
+	)((viewer, _, { stamp }) => rateEffects(viewer, defaultRates, stamp())),
 	'studio/staff listStaff': row('studio', designerReads)((viewer) => listStaff(viewer)),
 	'studio/staff endStaff': row(
 		'studio',

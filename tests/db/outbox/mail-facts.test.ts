@@ -43,6 +43,7 @@ describe('what a mail reports', () => {
 			answer,
 			mayApprove: true,
 			isOwn: true,
+			isForStudio: false,
 			timeZone: 'America/New_York',
 			number: 2,
 			isStanding: true,

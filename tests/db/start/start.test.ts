@@ -145,12 +145,14 @@ describe('a studio’s file', () => {
 	})
 
 	test('does not start when a row points at nothing', () => {
-		stranger(of.folder(), (sqlite) => {
+		const visits = stranger(of.folder(), (sqlite) => {
+			const { autumn } = of.cast().seasons
 			sqlite.pragma('foreign_keys = off')
-			sqlite.prepare('DELETE FROM season WHERE id = ?').run(of.cast().seasons.autumn)
+			sqlite.prepare('DELETE FROM season WHERE id = ?').run(autumn)
+			return sqlite.prepare<[string], number>('SELECT count(*) FROM visit WHERE season_id = ?').pluck().get(autumn)
 		})
 		expect(() => start(of.folder())).toThrow(
-			`After the migrations ${keysOf(of.cast().autumn).length} rows point at nothing.`,
+			`After the migrations ${keysOf(of.cast().autumn).length + found(visits)} rows point at nothing.`,
 		)
 	})
 })

@@ -4,7 +4,7 @@ import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type Install, toInstall } from '@/db/proposals/to-install'
 import { daySpan } from '@/lib/format/day'
 import { list, quantity } from '@/lib/format/words'
-import { samePots } from '@/lib/proposal/install-pots'
+import { samePots } from '@/lib/proposal/desk/install-pots'
 
 export const metadata: Metadata = { title: 'To install' }
 

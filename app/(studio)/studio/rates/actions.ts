@@ -11,18 +11,13 @@ const told = {
 	'nothing changed': 'Nothing is different from the rates that stand.',
 } as const
 
-/** Shows what the numbers would do; what was typed comes back with it, and nothing is kept. */
-export async function weighRates(form: FormData): Promise<void> {
-	await studioAction(form, { act: 'change settings', schema: saveRatesForm, page }, async () => ({
-		errors: {},
-	}))
-}
-
+/** To see what the numbers would do they come back to the page as they were typed, and nothing is kept. */
 export async function saveRates(form: FormData): Promise<void> {
 	await studioAction(
 		form,
 		{ act: 'change settings', schema: saveRatesForm, page },
-		async (who, { once, version, rates }) => {
+		async (who, { once, version, step, rates }) => {
+			if (step === 'see') return { errors: {} }
 			const saved = await keepRates(who, { version, rates }, stamp(once))
 			if (saved.ok) return { to: '/studio/rates?saved' }
 			if (isDenied(saved)) return refused(saved)

@@ -1,5 +1,5 @@
-import type { RateEffect } from '@/db/studio/rate-effects'
 import { moneyFormat } from '@/lib/format/money'
+import type { RateEffect } from '@/lib/season/rate-effect'
 import { seasonName } from '@/lib/season/season'
 
 type Props = {
@@ -7,13 +7,12 @@ type Props = {
 	readonly currency: string
 	/** The least margin, in per cent. */
 	readonly floor: number
-	readonly save: (form: FormData) => Promise<void>
 }
 
 const percent = (tenths: number | null) => (tenths === null ? '–' : `${(tenths / 10).toFixed(1)} %`)
 
 /** What the numbers that were typed would do to each open draft, and the button that makes them stand. */
-export function Effects({ effects, currency, floor, save }: Props) {
+export function Effects({ effects, currency, floor }: Props) {
 	const money = moneyFormat(currency)
 	const priced = effects.filter(({ was, becomes }) => was !== null || becomes !== null)
 	const others = effects.length - priced.length
@@ -74,7 +73,7 @@ export function Effects({ effects, currency, floor, save }: Props) {
 					</table>
 				</div>
 			)}
-			<button type="submit" className="act first mt-5" formAction={save}>
+			<button type="submit" name="step" value="save" className="act first mt-5">
 				Save these rates
 			</button>
 		</section>

@@ -10,7 +10,7 @@ import { rateEffects } from '@/db/studio/rate-effects'
 import { readRates } from '@/db/studio/rates'
 import { readSettings } from '@/db/studio/studio'
 import { ratesText, saveRatesForm } from '@/lib/forms/rates/rates-form'
-import { saveRates, weighRates } from './actions'
+import { saveRates } from './actions'
 import { Effects } from './effects'
 import { RateFields } from './rate-fields'
 
@@ -33,20 +33,19 @@ export default async function RatesPage({ searchParams }: PageProps<'/studio/rat
 				it; drafts follow the new ones at once.
 			</p>
 			{saved !== undefined && <p className="said mt-5">Saved: version {standing.version}.</p>}
-			<form key={String(form)} action={weighRates} noValidate>
+			<form key={String(form)} action={saveRates} noValidate>
 				<ErrorSummary errors={errors} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="version" value={standing.version} />
+				{/* The first button is what Enter presses: it shows and saves nothing. */}
+				<button type="submit" name="step" value="see" className="sr-only" tabIndex={-1} aria-hidden="true">
+					See what this does
+				</button>
 				{effects && (
-					<Effects
-						effects={effects}
-						currency={settings.currency}
-						floor={asked.data?.rates.marginFloorPercent ?? 0}
-						save={saveRates}
-					/>
+					<Effects effects={effects} currency={settings.currency} floor={asked.data?.rates.marginFloorPercent ?? 0} />
 				)}
 				<RateFields texts={texts} stands={ratesText(standing.rates)} errors={errors} />
-				<button type="submit" className="act first mt-8">
+				<button type="submit" name="step" value="see" className="act first mt-8">
 					See what this does
 				</button>
 			</form>

@@ -27,6 +27,9 @@ export default async function SettingsPage({ searchParams }: PageProps<'/studio/
 	return (
 		<StudioFrame {...frame} here="Settings">
 			<h1 className="text-4xl font-extrabold tracking-tight">Settings</h1>
+			<p className="mt-3">
+				What prices are made from: <a href="/studio/rates">the rates</a>
+			</p>
 			{saved !== undefined && <p className="said mt-5">Saved.</p>}
 			<form key={String(form)} action={saveSettings} className="max-w-xl" noValidate>
 				<ErrorSummary errors={errors} />

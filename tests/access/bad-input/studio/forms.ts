@@ -1,3 +1,4 @@
+import { rateChoices, rateFields, rateTicks } from '@/lib/forms/rates/rate-table'
 import { type Hostile, type Kind, triedIn } from '../../look/hostile'
 
 type Form = {
@@ -209,6 +210,15 @@ export const forms: Readonly<Record<string, Form>> = {
 		},
 		empty: ['at'],
 		hidden: ['recipe'],
+	},
+	saveRates: {
+		fields: {
+			...{ version: 'number', step: 'choice' },
+			...Object.fromEntries(rateFields.map(({ at, is }) => [at, is === 'money' ? 'money' : 'number'] as const)),
+			...Object.fromEntries(rateChoices.map(({ at }) => [at, 'choice'] as const)),
+			...Object.fromEntries(rateTicks.map(({ at }) => [at, 'tick'] as const)),
+		},
+		hidden: ['version', 'step'],
 	},
 	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
 	endStaff: { fields: { member: 'id' }, hidden: ['member'] },

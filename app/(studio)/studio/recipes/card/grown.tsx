@@ -1,6 +1,6 @@
 import { length } from '@/lib/format/length'
 import { quantity } from '@/lib/format/words'
-import { recipePicture } from '@/lib/forms/recipe-picture'
+import { recipePicture } from '@/lib/forms/pictures/recipe-picture'
 import { grownTo } from '@/lib/recipe/library/grown-to'
 import type { Library } from '@/lib/recipe/library/library'
 import { potWords } from '@/lib/recipe/library/pots'

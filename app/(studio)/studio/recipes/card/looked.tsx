@@ -1,4 +1,4 @@
-import { recipePicture } from '@/lib/forms/recipe-picture'
+import { recipePicture } from '@/lib/forms/pictures/recipe-picture'
 import { describeScene } from '@/lib/picture/words/describe-scene'
 import { plannedIn } from '@/lib/recipe/library/grown-to'
 import { inReference } from '@/lib/recipe/library/in-reference'

@@ -2,7 +2,7 @@ import { drawn, notDrawn } from '@/app/server/picture/drawn'
 import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
 import { readPicture } from '@/db/proposals/read-picture'
-import { readPictureQuery } from '@/lib/forms/picture-address'
+import { readPictureQuery } from '@/lib/forms/pictures/picture-address'
 import { id, isId } from '@/lib/units/id'
 
 const named = /^([0-9a-f]{16})\.svg$/

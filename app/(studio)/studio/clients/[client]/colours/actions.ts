@@ -4,7 +4,7 @@ import { isDenied, refused, studioAction } from '@/app/server/studio/studio-acti
 import { mergeSiteColours, renameSiteColour } from '@/db/clients/change-colours'
 import { addSiteColours, dropSiteColour } from '@/db/clients/save-place'
 import { colourForm } from '@/lib/forms/client-forms'
-import { coloursForm, dropColourForm, mergeColoursForm, renameColourForm } from '@/lib/forms/photo-form'
+import { coloursForm, dropColourForm, mergeColoursForm, renameColourForm } from '@/lib/forms/pictures/photo-form'
 
 const page = (client: unknown) => `/studio/clients/${String(client)}`
 

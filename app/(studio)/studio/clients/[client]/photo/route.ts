@@ -3,7 +3,7 @@ import { json, refuse } from '@/app/server/respond'
 import { viewer } from '@/app/server/sign-in/session'
 import { clientPage } from '@/db/clients/read-clients'
 import { nameOf } from '@/lib/colour/name-of'
-import { photoForm } from '@/lib/forms/photo-form'
+import { photoForm } from '@/lib/forms/pictures/photo-form'
 import { id, isId } from '@/lib/units/id'
 
 async function fieldsOf(request: Request): Promise<unknown> {

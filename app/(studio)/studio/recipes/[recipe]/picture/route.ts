@@ -1,7 +1,7 @@
 import { drawn, notDrawn } from '@/app/server/picture/drawn'
 import { viewer } from '@/app/server/sign-in/session'
 import { readLibrary } from '@/db/catalogue/library'
-import { readRecipePicture } from '@/lib/forms/recipe-picture'
+import { readRecipePicture } from '@/lib/forms/pictures/recipe-picture'
 import { recipeScene } from '@/lib/recipe/library/scene'
 
 /** A recipe grown to one of the pots that the studio looks at it in. */

@@ -3,7 +3,7 @@ import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
 import { previewOffer } from '@/db/proposals/desk/price-draft'
 import { readDraft } from '@/db/proposals/draft'
-import { readPictureQuery } from '@/lib/forms/picture-address'
+import { readPictureQuery } from '@/lib/forms/pictures/picture-address'
 import { sceneOf } from '@/lib/proposal/offer/scene-of'
 import { id, isId } from '@/lib/units/id'
 

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { type PotName, potNames } from '../recipe/library/pots'
+import { type PotName, potNames } from '../../recipe/library/pots'
 import { type Cut, cuts } from './picture-address'
 
 export type RecipePicture = { readonly pot: PotName; readonly cut: Cut }

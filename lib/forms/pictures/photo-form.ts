@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { colourForm } from './client-forms'
-import { idField, onceField } from './fields'
+import { colourForm } from '../client-forms'
+import { idField, onceField } from '../fields'
 
 const fraction = z
 	.string()

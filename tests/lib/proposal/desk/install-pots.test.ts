@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { type InstallPot, samePots } from '@/lib/proposal/install-pots'
+import { type InstallPot, samePots } from '@/lib/proposal/desk/install-pots'
 import type { OfferLine } from '@/lib/proposal/offer/offer'
 import { hex } from '@/lib/units/hex'
 

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import type { Shown } from '../proposal/offer/scene-of'
-import { isId } from '../units/id'
+import type { Shown } from '../../proposal/offer/scene-of'
+import { isId } from '../../units/id'
 
 /** How a picture is cut: width over height, and whether it shows the whole place or one pot near by. */
 export const cuts = {

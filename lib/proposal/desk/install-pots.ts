@@ -1,4 +1,4 @@
-import type { OfferLine } from './offer/offer'
+import type { OfferLine } from '../offer/offer'
 
 export type InstallPot = { readonly name: string; readonly words: string; readonly lines: readonly OfferLine[] }
 /** Pots of one size that hold the same, told once: each of them gets all of `lines`. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { pictureQuery, readPictureQuery } from '@/lib/forms/picture-address'
+import { pictureQuery, readPictureQuery } from '@/lib/forms/pictures/picture-address'
 
 const id = '00000000-0000-7000-8000-00000000a001'
 const asked = {
