@@ -45,7 +45,7 @@ describe('what they would do to the open drafts', () => {
 
 	test('is what a draft then comes to when it is published', async () => {
 		const designer = await of.as('designer')
-		const proposal = of.cast().proposals.clapboard
+		const proposal = of.cast().proposals.bicycles
 		const effects = found(await rateEffects(designer, dearer, of.stamp()))
 		const effect = found(effects.find((each) => each.proposal === proposal))
 		await saveRates(designer, { version: 1, rates: dearer }, of.stamp())
