@@ -1,7 +1,7 @@
 import { randomBytes } from 'node:crypto'
 import { type NextRequest, NextResponse } from 'next/server'
 import { plainPage } from './app/server/edge/plain-page'
-import { policyAt } from './app/server/edge/policy'
+import { hasPolicyOfItsOwn, policy } from './app/server/edge/policy'
 import { screen } from './app/server/edge/screen'
 import { log } from './app/server/start/log'
 
@@ -9,7 +9,7 @@ import { log } from './app/server/start/log'
 export async function proxy(request: NextRequest): Promise<Response> {
 	const { method, headers, nextUrl } = request
 	const nonce = randomBytes(16).toString('base64')
-	const csp = policyAt(nextUrl.pathname, nonce)
+	const csp = policy(nonce)
 	const refused = await screen(method, nextUrl.pathname, headers)
 	log().info({ act: 'request', method, path: nextUrl.pathname, ...(refused && { status: refused.status }) })
 	if (refused !== undefined) return plainPage(refused, nonce)
@@ -17,7 +17,7 @@ export async function proxy(request: NextRequest): Promise<Response> {
 	passed.set('x-nonce', nonce)
 	passed.set('content-security-policy', csp)
 	const response = NextResponse.next({ request: { headers: passed } })
-	response.headers.set('content-security-policy', csp)
+	if (!hasPolicyOfItsOwn(nextUrl.pathname)) response.headers.set('content-security-policy', csp)
 	return response
 }
 

@@ -21,8 +21,7 @@ export function policy(nonce: string): string {
 }
 
 const pictures =
-	/^\/(?:photo\/|proposal\/[^/]+\/picture\/|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture$|demo\/mail\/.)/
+	/^\/(?:photo\/[^/]+\/[^/]+|proposal\/[^/]+\/picture\/[^/]+|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture|demo\/mail\/[^/]+)$/
 
-/** A picture may load nothing at all, whoever opens it by itself; everything else is a page. */
-export const policyAt = (path: string, nonce: string): string =>
-	pictures.test(path) ? "default-src 'none'" : policy(nonce)
+/** Whether the handler at this address says itself what may be loaded: a picture nothing, its refusal as any page. */
+export const hasPolicyOfItsOwn = (path: string): boolean => pictures.test(path)

@@ -8,8 +8,9 @@ export type Body = Required<Pick<Sending, 'body'>> & { readonly headers: { reado
 export const over = (fields: Fields, others: Fields): Fields =>
 	fields.map(([name, value]) => [name, others.find(([other]) => other === name)?.[1] ?? value])
 
-/** The same form with another value in one field, wherever that stands in it. */
-export const withField = (fields: Fields, name: string, value: string | Buffer): Fields => over(fields, [[name, value]])
+/** The same form with another value in one field, wherever that stands in it; one that it lacks comes last. */
+export const withField = (fields: Fields, name: string, value: string | Buffer): Fields =>
+	fields.some(([each]) => each === name) ? over(fields, [[name, value]]) : [...fields, [name, value]]
 
 const edge = 'doorsill-test-7d1f0a52'
 

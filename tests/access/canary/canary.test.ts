@@ -56,7 +56,10 @@ describe('what only the studio may read', () => {
 		])
 		for (const { path, how, answer } of reads) {
 			isClean(`${how} ${path}`, whole(answer))
-			const text = how === 'page' ? answer.body.replace(/<script[^>]*>.*?<\/script>|<!--.*?-->/gs, '') : ''
+			const text =
+				how === 'page' && !path.startsWith('/photo/')
+					? answer.body.replace(/<script[^>]*>.*?<\/script>|<!--.*?-->/gs, '')
+					: ''
 			expect([path, text.includes('$')]).toEqual([path, false])
 			expect([path, answer.body.match(/[$€£]\s?\d[\d,]*\.\d\d/g)]).toEqual([path, null])
 		}

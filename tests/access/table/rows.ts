@@ -234,6 +234,8 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'savePlace', act: 'change clients' },
 	{ name: 'addColour', act: 'change clients' },
 	{ name: 'addColours', act: 'change clients' },
+	{ name: 'renameColour', act: 'change clients' },
+	{ name: 'mergeColours', act: 'change clients' },
 	{ name: 'dropColour', act: 'change clients' },
 	{ name: 'saveContainer', act: 'change clients' },
 	{ name: 'saveMaterial', act: 'change the catalogue' },

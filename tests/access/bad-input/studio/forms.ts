@@ -167,6 +167,11 @@ export const forms: Readonly<Record<string, Form>> = {
 		],
 		hidden: ['client', 'place', 'container'],
 	},
+	// Before a material names a supplier with the same words: a name is taken once.
+	saveSupplier: {
+		fields: { supplier: 'id', name: 'words', leadDays: 'number', note: 'lines' },
+		hidden: ['supplier'],
+	},
 	saveMaterial: {
 		fields: {
 			material: 'id',
@@ -192,15 +197,11 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['client', 'place', 'name', 'hex', 'side', 'spotX', 'spotY'],
 	},
 	renameColour: { fields: { client: 'id', colour: 'id', name: 'words' }, hidden: ['client', 'colour'] },
-	mergeColours: { fields: { client: 'id', colour: 'id', other: 'id' }, hidden: ['client', 'colour'] },
+	mergeColours: { fields: { client: 'id', colour: 'id', other: 'choice' }, hidden: ['client', 'colour'] },
 	dropColour: { fields: { client: 'id', colour: 'id' }, hidden: ['client', 'colour'] },
 	keepStock: {
 		fields: { material: 'id', client: 'choice', quantity: 'number', usesBefore: 'number' },
 		hidden: ['material'],
-	},
-	saveSupplier: {
-		fields: { supplier: 'id', name: 'words', leadDays: 'number', note: 'lines' },
-		hidden: ['supplier'],
 	},
 	saveRecipe: {
 		fields: {

@@ -1,5 +1,6 @@
 import { v7 } from 'uuid'
 import { describe, expect, it } from 'vitest'
+import { rateTicks } from '@/lib/forms/rates/rate-table'
 import { formOf, pageWith } from '../../ask/bodies'
 import { actionNamed } from '../../ask/build'
 import { crawl } from '../../ask/crawl'
@@ -29,7 +30,14 @@ describe('a form that is not as the page made it', () => {
 	})
 
 	it.each(names)('%s without a field is refused', async (form) => {
-		const optional = ['again', 'ask', 'hasDrainHole', 'isPoisonousToPets', 'remove']
+		const optional: readonly string[] = [
+			'again',
+			'ask',
+			'hasDrainHole',
+			'isPoisonousToPets',
+			'remove',
+			...rateTicks.map(({ at }) => at),
+		]
 		for (const [name] of formOf(form, things()).filter(([each]) => !optional.includes(each)))
 			expect([name, (await changed(form, (fields) => fields.filter(([each]) => each !== name))).status]).toEqual([
 				name,
@@ -51,7 +59,7 @@ describe('a form that is not as the page made it', () => {
 	it.each(names)('%s sent twice changes nothing the second time', async (form) => {
 		const own = things()
 		// What is gone after the first time is told as not there the second.
-		if (form === 'endContact' || form === 'dropColour') return
+		if (['endContact', 'dropColour', 'mergeColours'].includes(form)) return
 		const sending = posted(actionNamed(form).id, formOf(form, own))
 		const send = () => open.ask('designer', pageWith(form, own), { method: 'POST', ...sending })
 		await again(form)
