@@ -59,7 +59,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 				</h1>
 				<p className="text-lg">{seasonSentence(totals, money)}</p>
 			</div>
-			<p className="no-print mt-4 flex flex-wrap gap-x-4 text-soft">
+			<p className="no-print mt-4 flex flex-wrap gap-x-4 text-soft *:py-1">
 				{others.map((each) => (
 					<a key={each.id} href={`/studio/season/${each.id}`}>
 						{capital(seasonName(each))}

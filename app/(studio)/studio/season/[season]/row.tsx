@@ -45,7 +45,7 @@ export function Row({ row, ledger, page, ask, isAgain, isReminded }: Props) {
 					{capital(row.state)}
 				</span>
 				{row.wrong && (
-					<a href={`/studio/visits/${row.wrong}`} className="flex items-center gap-2 font-semibold text-warn">
+					<a href={`/studio/visits/${row.wrong}`} className="flex min-h-6 items-center gap-2 font-semibold text-warn">
 						<WrongMark />
 						Something is wrong<span className="sr-only"> at {row.name}</span>
 					</a>
