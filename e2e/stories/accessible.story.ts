@@ -88,6 +88,7 @@ for (const [how, options] of windows)
 	})
 
 test('no page scrolls sideways at 400 %', async ({ as, cast, visit, mailbox }) => {
+	test.slow()
 	await visitEach({ as, cast }, [...clientPages, ...studioPages], zoomed, async (page, name) => {
 		expect.soft(await overflow(page), name).toEqual({ px: 0, by: [] })
 	})
@@ -103,6 +104,7 @@ test('nothing that a thumb presses on the client’s pages is lower than 44 px, 
 	visit,
 	mailbox,
 }) => {
+	test.slow()
 	await visitEach({ as, cast }, clientPages, phone, async (page, name) => {
 		expect.soft(await lowTargets(page), name).toEqual([])
 		expect.soft(await overflow(page), name).toEqual({ px: 0, by: [] })
