@@ -20,8 +20,8 @@ export default defineConfig({
 	outputDir: 'output/results',
 	fullyParallel: true,
 	workers: 2,
-	timeout: 60_000,
-	expect: { timeout: 10_000 },
+	timeout: 180_000,
+	expect: { timeout: 20_000 },
 	forbidOnly: true,
 	retries: 0,
 	reporter: [['list'], ['json', { outputFile: 'output/report.json' }]],
@@ -31,6 +31,6 @@ export default defineConfig({
 		locale: 'en-US',
 		timezoneId: 'America/New_York',
 		trace: 'retain-on-failure',
-		actionTimeout: 10_000,
+		actionTimeout: 20_000,
 	},
 })

@@ -11,6 +11,7 @@ export default defineConfig({
 		exclude: ['tests/access/**', 'tests/faults/**', 'tests/bench/**'],
 		pool: 'forks',
 		maxWorkers: 2,
-		testTimeout: 20_000,
+		testTimeout: 60_000,
+		hookTimeout: 60_000,
 	},
 })

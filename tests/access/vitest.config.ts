@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const shared = { root, resolve: { alias: { '@': root.replace(/\/$/, '') } } }
-const patience = { testTimeout: 60_000, hookTimeout: 60_000 }
+const patience = { testTimeout: 180_000, hookTimeout: 180_000 }
 const timed = 'tests/access/sign-in/known-or-not.test.ts'
 
 /** After the build: the running site is asked over HTTP, two sites side by side; then one alone, whose answers are timed. */
