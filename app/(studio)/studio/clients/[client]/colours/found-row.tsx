@@ -34,9 +34,8 @@ export function FoundColour({ row: { name, hex, spot }, number, others, onDrop, 
 			<input type="hidden" name="spotY" value={spot.y.toFixed(4)} />
 			<label className="grow">
 				<span className="block text-sm text-soft">
-					{number}, {spotWords(spot)}
+					<span className="sr-only">Name of colour</span> {number}, {spotWords(spot)}
 				</span>
-				<span className="sr-only">Name of colour {number}</span>
 				<input name="name" className="box small" autoComplete="off" defaultValue={name} maxLength={40} />
 			</label>
 			<label>
