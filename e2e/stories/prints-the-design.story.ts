@@ -39,7 +39,11 @@ test('with several palettes each picture is printed once, also when one is on th
 	await page.goto(`/proposal/${cast.proposals.fieldstone}`)
 	await expect(page.getByRole('img').filter({ visible: true })).toHaveCount(3)
 	await page.goto(`/proposal/${cast.proposals.fieldstone}?option=b`)
-	await expect(page.getByRole('img').filter({ visible: true })).toHaveCount(1)
+	// One a place: the front door's and the boathouse's.
+	const pictures = page.getByRole('img').filter({ visible: true })
+	await expect(pictures).toHaveCount(2)
+	const told = await pictures.evaluateAll((all) => all.map((each) => each.getAttribute('alt') ?? each.id))
+	expect(new Set(told).size).toBe(2)
 	await expect(page.getByRole('link', { name: /^Put it on the wall|On your wall now/ })).toHaveCount(0)
 })
 
