@@ -27,7 +27,7 @@ test('a designer takes a yes down on the phone, and it is nowhere the client’s
 	await yes.getByRole('button', { name: 'Write down the approval' }).click()
 	await expect(page.getByText('Written down, and marked as taken by phone.')).toBeVisible()
 	const answer = page.getByRole('region', { name: 'Their answer' })
-	await expect(answer).toContainText(`${odile.name} approved, by phone, taken down by ${isolde.name}`)
+	await expect(answer).toContainText(`${odile.name} approved Copper and plum, by phone, taken down by ${isolde.name}`)
 	await expect(answer).toContainText('purchase order B-91')
 
 	await page.goto('/studio')
