@@ -47,24 +47,23 @@ function wallClock(timeZone: string): Intl.DateTimeFormat {
 		year: 'numeric',
 		month: '2-digit',
 		day: '2-digit',
+		hour: '2-digit',
+		hourCycle: 'h23',
 	})
 	wallClocks.set(timeZone, made)
 	return made
 }
 
+function shownAt(at: Moment, timeZone: string) {
+	const parts = wallClock(timeZone).formatToParts(new Date(at))
+	return Object.fromEntries(parts.map(({ type, value }) => [type, value]))
+}
+
 /** The date on the wall in `timeZone` (an IANA name) at the instant `at`. */
 export function dayOf(at: Moment, timeZone: string): Day {
-	const parts = wallClock(timeZone).formatToParts(new Date(at))
-	const part = Object.fromEntries(parts.map(({ type, value }) => [type, value]))
-	return day(`${part.year}-${part.month}-${part.day}`)
+	const { year, month, day: of } = shownAt(at, timeZone)
+	return day(`${year}-${month}-${of}`)
 }
-
-const hourHands = new Map<string, Intl.DateTimeFormat>()
 
 /** The hour on the wall clock in `timeZone` (an IANA name) at the instant `at`, 0 to 23. */
-export function hourOf(at: Moment, timeZone: string): number {
-	const hand =
-		hourHands.get(timeZone) ?? new Intl.DateTimeFormat('en-US', { timeZone, hour: '2-digit', hourCycle: 'h23' })
-	hourHands.set(timeZone, hand)
-	return Number(hand.format(new Date(at)))
-}
+export const hourOf = (at: Moment, timeZone: string): number => Number(shownAt(at, timeZone).hour)
