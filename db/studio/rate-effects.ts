@@ -9,15 +9,17 @@ import { cents } from '@/lib/units/cents'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { draftOf } from '../proposals/documents'
-import { factsFor } from '../proposals/facts'
+import { factsFor, type Shared, sharedIn } from '../proposals/facts'
 import { findProposal } from '../proposals/find'
 import { client, proposal, season } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 
+type Asking = { readonly viewer: Viewer; readonly by: PersonId; readonly shared: Shared }
+
 function effectOn(
 	db: Reading,
-	{ viewer, by }: { viewer: Viewer; by: PersonId },
+	{ viewer, by, shared }: Asking,
 	id: ProposalId,
 	next: Rates,
 	stamp: Pick<Stamp, 'at'>,
@@ -25,7 +27,7 @@ function effectOn(
 	const found = findProposal(db, viewer, 'see the costing', id, stamp)
 	if (!found.ok) return undefined
 	const { draft } = draftOf(db, id)
-	const facts = factsFor(db, found, by)
+	const facts = factsFor(db, found, by, shared)
 	const words = wordsIn(facts.studio.currency)
 	const priced = (rates: Rates): Weighed | null => {
 		const { offer, inputs } = makeOffer(draft, { ...facts, rates }, words.money, 1, found.today)
@@ -50,16 +52,20 @@ export async function rateEffects(
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<readonly RateEffect[] | undefined> {
 	if (denied(viewer, 'change settings', null) !== null || viewer.is !== 'staff') return undefined
-	const asking = { viewer, by: viewer.person }
+	const by = viewer.person
 	return read((db) => {
 		const open = db
-			.select({ id: proposal.id })
+			.select({ id: proposal.id, season: proposal.seasonId })
 			.from(proposal)
 			.innerJoin(client, eq(client.id, proposal.clientId))
 			.innerJoin(season, eq(season.id, proposal.seasonId))
 			.where(inArray(proposal.state, ['drafting', 'change asked for']))
 			.orderBy(asc(season.windowFrom), asc(client.name), asc(proposal.id))
 			.all()
-		return open.flatMap(({ id }) => effectOn(db, asking, id, next, stamp) ?? [])
+		const shared = new Map([...new Set(open.map((each) => each.season))].map((of) => [of, sharedIn(db, of, by)]))
+		return open.flatMap(({ id, season: of }) => {
+			const known = shared.get(of)
+			return known === undefined ? [] : (effectOn(db, { viewer, by, shared: known }, id, next, stamp) ?? [])
+		})
 	})
 }
