@@ -1,4 +1,5 @@
 import { moneyFormat } from '@/lib/format/money'
+import { percent } from '@/lib/format/words'
 import type { RateEffect } from '@/lib/season/rate-effect'
 import { seasonName } from '@/lib/season/season'
 
@@ -9,7 +10,7 @@ type Props = {
 	readonly floor: number
 }
 
-const percent = (tenths: number | null) => (tenths === null ? '–' : `${(tenths / 10).toFixed(1)} %`)
+const margin = (tenths: number | null) => (tenths === null ? '–' : percent(tenths / 10))
 
 /** What the numbers that were typed would do to each open draft, and the button that makes them stand. */
 export function Effects({ effects, currency, floor }: Props) {
@@ -60,9 +61,9 @@ export function Effects({ effects, currency, floor }: Props) {
 									<td className="py-1.5 pe-4 text-end font-semibold">
 										{becomes === null ? '–' : money(becomes.valueCents)}
 									</td>
-									<td className="py-1.5 pe-4 text-end">{percent(was?.marginTenths ?? null)}</td>
+									<td className="py-1.5 pe-4 text-end">{margin(was?.marginTenths ?? null)}</td>
 									<td className="py-1.5 text-end">
-										{percent(becomes?.marginTenths ?? null)}
+										{margin(becomes?.marginTenths ?? null)}
 										{(becomes?.marginTenths ?? 1000) < floor * 10 && (
 											<span className="block text-sm font-semibold text-warn">below {floor} %</span>
 										)}

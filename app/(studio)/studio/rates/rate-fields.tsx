@@ -1,4 +1,4 @@
-import { ChoiceField, described, TickField } from '@/app/ui/field'
+import { ChoiceField, described, Field, TickField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
 import { type RateField, rateChoices, rateTable, rateTicks } from '@/lib/forms/rates/rate-table'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
@@ -23,21 +23,8 @@ function NumberField({
 }) {
 	const hint = value === was ? undefined : `It stands at ${was}.`
 	return (
-		<div className="mt-4">
-			<label htmlFor={at} className="block font-semibold">
-				{label}
-			</label>
-			{hint && (
-				<p id={`${at}-hint`} className="text-sm text-soft">
-					{hint}
-				</p>
-			)}
-			{error && (
-				<p id={`${at}-error`} className="font-semibold text-warn">
-					{error}
-				</p>
-			)}
-			<span className="mt-1 flex items-center gap-2">
+		<Field name={at} label={label} hint={hint} error={error}>
+			<span className="flex items-center gap-2">
 				<input
 					className="box w-32 text-end tabular-nums"
 					inputMode="decimal"
@@ -47,7 +34,7 @@ function NumberField({
 				/>
 				<span className="text-soft">{unit}</span>
 			</span>
-		</div>
+		</Field>
 	)
 }
 
