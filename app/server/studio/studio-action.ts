@@ -6,7 +6,7 @@ import type { Denied } from '@/db/viewer'
 import type { Act } from '@/lib/access/table'
 import type { Viewer } from '@/lib/access/viewer'
 import { type FieldErrors, read, typed } from '@/lib/forms/read'
-import { SentBefore } from '@/lib/record/sent-before'
+import { onceOnly } from '../once-only'
 import { mustMay } from '../pages'
 import { forbid, hide } from '../refusal'
 import { viewer } from '../sign-in/session'
@@ -24,15 +24,6 @@ type Spec<T> = {
 	readonly page: (fields: Record<string, string | readonly string[]>) => string
 }
 
-async function once(run: () => Promise<Went>): Promise<Went> {
-	try {
-		return await run()
-	} catch (error) {
-		if (!(error instanceof SentBefore)) throw error
-		return { errors: { form: 'This form has been sent before. Nothing was changed a second time.' } }
-	}
-}
-
 /** The steps of every action of the studio: who, may they, what was typed, do it, go. */
 export async function studioAction<T>(
 	form: FormData,
@@ -44,7 +35,7 @@ export async function studioAction<T>(
 	mustMay(who, act, null)
 	const fields = { ...typed(form, lists) }
 	const filled = read(schema, fields)
-	const went = filled.ok ? await once(() => run(who, filled.value)) : { errors: filled.errors }
+	const went = filled.ok ? await onceOnly(() => run(who, filled.value)) : { errors: filled.errors }
 	if ('to' in went) redirect(went.to)
 	const key = stamp().id<'once'>()
 	await keepAttempt(who, key, { typed: fields, errors: went.errors }, stamp())

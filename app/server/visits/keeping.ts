@@ -5,11 +5,11 @@ import type { Stamp } from '@/db/stamp'
 import type { Denied } from '@/db/viewer'
 import type { Viewer } from '@/lib/access/viewer'
 import type { FieldErrors } from '@/lib/forms/read'
-import { SentBefore } from '@/lib/record/sent-before'
 import type { Id } from '@/lib/units/id'
 import { isId } from '@/lib/units/id'
 import { backToForm } from '../attempt'
 import { wakeSender } from '../mail/sender'
+import { onceOnly } from '../once-only'
 import { refuse, seeOther, unclear } from '../respond'
 import { viewer } from '../sign-in/session'
 import { stamp } from '../start/clock'
@@ -30,17 +30,6 @@ export type VisitForm<T> = {
 	readonly keep: (who: Viewer, value: T, photos: readonly Incoming[], stamp: Stamp) => Promise<Went>
 }
 
-const again: FieldErrors = { form: 'This form has been sent before. Nothing was changed a second time.' }
-
-async function once(run: () => Promise<Went>): Promise<Went> {
-	try {
-		return await run()
-	} catch (error) {
-		if (!(error instanceof SentBefore)) throw error
-		return { errors: again }
-	}
-}
-
 /** The steps of every form that brings photos: who, may they, what was typed and chosen, do it, tell, go. */
 export async function keeping<T extends { once: Id<'once'> }>(
 	request: Request,
@@ -56,7 +45,7 @@ export async function keeping<T extends { once: Id<'once'> }>(
 	const filled = await photosForm(sent, { ...form, lists: form.lists ?? [] })
 	if (!filled.ok) return backToForm(who, form.page, { typed: filled.typed, errors: filled.errors })
 	const { value, photos } = filled
-	const went = await once(() => form.keep(who, value, photos, stamp(value.once)))
+	const went = await onceOnly(() => form.keep(who, value, photos, stamp(value.once)))
 	if ('why' in went) return refuse(request, went.why, who)
 	if ('errors' in went) return backToForm(who, form.page, { typed: filled.typed, errors: went.errors })
 	wakeSender()
