@@ -57,7 +57,3 @@ export function faultsOf(vessel: Vessel, sillToGlassCm: number | null = null): F
 	const odd = when(isOdd(vessel), 'topDepthCm', 'A round vessel has a width and no depth.')
 	return [...wallFaults(vessel), ...soilFaults(vessel), ...odd, ...shapeFaults(vessel)]
 }
-
-/** The same as sentences alone. */
-export const problemOf = (vessel: Vessel, sillToGlassCm: number | null = null): string[] =>
-	faultsOf(vessel, sillToGlassCm).map(({ says }) => says)

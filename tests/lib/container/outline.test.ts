@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Vessel } from '@/lib/container/card'
 import { type Level, outline } from '@/lib/container/outline'
-import { problemOf } from '@/lib/container/problem'
+import { problemOf } from './problem-of'
 import { vessel, vessels } from './sample'
 
 const first = (levels: readonly Level[]) => levels[0]

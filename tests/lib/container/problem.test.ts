@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Vessel } from '@/lib/container/card'
-import { faultsOf, problemOf } from '@/lib/container/problem'
+import { faultsOf } from '@/lib/container/problem'
 import { innerOpeningCm2, soilCm3 } from '@/lib/container/soil'
+import { problemOf } from './problem-of'
 import { vessel, vessels } from './sample'
 
 const pot = vessel({ topCm: 46, bottomCm: 33, heightCm: 41, wallCm: 1, headspaceCm: 5 })

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { isRound, limits, type Vessel, walls } from '@/lib/container/card'
-import { problemOf } from '@/lib/container/problem'
 import { soilCm3 } from '@/lib/container/soil'
 import { mixes, mixKgPerLitre, mixWhere, wallCm3, wallKgPerLitre, weigh } from '@/lib/container/weight'
+import { problemOf } from './problem-of'
 import { vessel, vessels } from './sample'
 
 const { PI } = Math

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { isRound } from '@/lib/container/card'
 import { hollow, soilWithin } from '@/lib/container/measured/hollow'
 import { type Level, outline } from '@/lib/container/outline'
-import { problemOf } from '@/lib/container/problem'
 import { soilCm3, soilDepthCm } from '@/lib/container/soil'
+import { problemOf } from '../problem-of'
 import { vessel, vessels } from '../sample'
 
 const pot = vessel({ topCm: 46, bottomCm: 34, heightCm: 41, wallCm: 2, headspaceCm: 5 })

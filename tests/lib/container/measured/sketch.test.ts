@@ -4,9 +4,9 @@ import { shapes, usualWallCm } from '@/lib/container/card'
 import { sketchOf, type TypedCard } from '@/lib/container/measured/sketch'
 import { openingWords, sketchWords } from '@/lib/container/measured/told'
 import { outline } from '@/lib/container/outline'
-import { problemOf } from '@/lib/container/problem'
 import { containerForm } from '@/lib/forms/client-forms'
 import { read } from '@/lib/forms/read'
+import { problemOf } from '../problem-of'
 
 const pot: TypedCard = { shape: 'round', wall: 'resin', topCm: '18', bottomCm: '13 1/2', heightCm: '16 1/16' }
 const box: TypedCard = {

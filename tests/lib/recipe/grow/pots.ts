@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { isRound, shapes, stands, type Vessel } from '@/lib/container/card'
-import { problemOf } from '@/lib/container/problem'
 import { type Pot, reference } from '@/lib/recipe/grow/reference'
+import { problemOf } from '../../container/problem-of'
 
 const cmPerInch = 2.54
 

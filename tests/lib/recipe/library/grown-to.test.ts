@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { problemOf } from '@/lib/container/problem'
 import { grow } from '@/lib/recipe/grow/grow'
 import { countsInWords } from '@/lib/recipe/library/counts-in-words'
 import { grownTo, plannedIn } from '@/lib/recipe/library/grown-to'
 import { potNames, pots, potWords } from '@/lib/recipe/library/pots'
+import { problemOf } from '../../container/problem-of'
 import { accent, branch, by, fixing, green, line, plant, trailing } from '../sample'
 
 const birch = branch(1, 'white birch', { lengthCm: 120 })
