@@ -5,7 +5,7 @@ import { type Fields, over } from '../ask/forms'
 import { send } from '../ask/send'
 import { open } from '../site/here'
 import { openSession } from '../site/people'
-import { count, snapshot } from '../site/snapshot'
+import { count, mailIsOut, snapshot } from '../site/snapshot'
 import { type Things, thingsOf } from '../site/things'
 
 let things: Things
@@ -48,6 +48,7 @@ const plain = (width: number, height: number) =>
 
 /** Back at the form with a sentence, the words still there, and nothing changed. */
 async function isSaid(files: readonly Buffer[], sentence: string): Promise<void> {
+	await mailIsOut(open.site.folder)
 	const before = snapshot(open.site.folder)
 	const said = await report(files)
 	expect([said.status, said.headers.location]).toEqual([303, expect.stringContaining('/wrong?form=')])
@@ -119,6 +120,7 @@ describe('a visit', () => {
 		],
 		['on no day of the calendar', [['day', '2026-02-30']], 'Choose a day of the calendar.'],
 	] as const)('%s is refused in a sentence', async (_, other, sentence) => {
+		await mailIsOut(open.site.folder)
 		const before = snapshot(open.site.folder)
 		const form = over(visitForms['new visit'](things), other)
 		const path = `/studio/visits/new/${things.client}/keep`
