@@ -15,6 +15,8 @@ export default {
 	poweredByHeader: false,
 	agentRules: false,
 	reactStrictMode: true,
+	// It reads its program for pixels from a file beside it.
+	serverExternalPackages: ['@vercel/og', 'fontkit'],
 	// No picture goes through the framework's converter, so nobody else's shall.
 	images: { unoptimized: true },
 	// Types are a check of their own in `npm test`, over tests and stories too; a build looks at the site alone.
@@ -26,5 +28,9 @@ export default {
 		// As much as a form with photos; what else may hold is less, and looked at before it is read (`app/server/edge/screen.ts`).
 		proxyClientMaxBodySize: '42mb',
 	},
-	headers: async () => [{ source: '/:path*', headers }],
+	headers: async () => [
+		{ source: '/:path*', headers },
+		// It is there to be shown elsewhere; of two that match, the last is sent.
+		{ source: '/cover/:picture', headers: [{ key: 'Cross-Origin-Resource-Policy', value: 'cross-origin' }] },
+	],
 }

@@ -12,11 +12,19 @@ import { id, isId } from '@/lib/units/id'
 import { forbid, hide } from './refusal'
 import { viewer } from './sign-in/session'
 
+type Text = string | string[] | undefined
+/** What a mailed link says beside its path: whom it was sent to, and which cover it shows. */
+type Mailed = { readonly for?: Text; readonly cover?: Text }
+
 /** Whoever is signed in; everybody else goes to the sign-in page and from there to `path`, whether or not it exists. */
-export async function signedIn(path: string, handle?: string | string[]): Promise<Viewer> {
+export async function signedIn(path: string, mailed: Mailed = {}): Promise<Viewer> {
 	const who = await viewer()
 	if (who.is !== 'nobody') return who
-	const query = new URLSearchParams({ to: localPath(path), ...(typeof handle === 'string' && { for: handle }) })
+	const query = new URLSearchParams({ to: localPath(path) })
+	for (const name of ['for', 'cover'] as const) {
+		const said = mailed[name]
+		if (typeof said === 'string') query.set(name, said)
+	}
 	redirect(`/sign-in?${query}`)
 }
 
@@ -44,8 +52,6 @@ export async function isOpened(): Promise<boolean> {
 	const purpose = sent.get('sec-purpose') ?? sent.get('purpose') ?? ''
 	return sent.get('sec-fetch-dest') === 'document' && !sent.has('next-router-prefetch') && !purpose.includes('prefetch')
 }
-
-type Text = string | string[] | undefined
 
 /** How the address of a page asks to look at its pictures: an hour, else the window's; a measure in the studio's unit. */
 export function lookIn(address: { readonly hour?: Text; readonly measure?: Text }, lengths: LengthUnit): Look {

@@ -40,6 +40,8 @@ export type MailedProposal = {
 	/** The answer is the reader's own. */
 	readonly isOwn: boolean
 	readonly timeZone: string
+	/** What the address of its cover ends in; null of one that was published before there were covers. */
+	readonly coverKey: string | null
 	readonly number: number
 	readonly isStanding: boolean
 	/** That revision stands, and an answer to it is waited for. */
@@ -59,7 +61,7 @@ export async function mailedProposal(
 		const revision = revisionOf(db, id, number)
 		const offer = revision && offerIn(db, revision)
 		if (!found.ok || revision === undefined || offer === undefined) return undefined
-		const { clientId, revisionNumber } = found.row
+		const { clientId, revisionNumber, cardKey: coverKey } = found.row
 		if (denied(reader, 'see the proposal', clientId) !== null) return undefined
 		const mayApprove = denied(reader, 'answer the proposal', clientId) === null
 		const isStanding = number === revisionNumber
@@ -67,6 +69,7 @@ export async function mailedProposal(
 		const answer = answerTo(db, revision)
 		const { timeZone } = found.studio
 		const isForStudio = reader.is === 'staff'
-		return { offer, answer, mayApprove, isForStudio, isOwn: answer?.by === to, timeZone, number, isStanding, isWaiting }
+		const isOwn = answer?.by === to
+		return { offer, answer, mayApprove, isForStudio, isOwn, timeZone, coverKey, number, isStanding, isWaiting }
 	})
 }

@@ -104,6 +104,7 @@ function publishIn(
 		undeliveredAt: null,
 		publishedAt: stamp.at,
 		answerBy,
+		cardKey: found.row.cardKey ?? Buffer.from(stamp.salt()).toString('hex'),
 	}
 	tx.update(proposal)
 		.set({ ...ledger, ...fresh, state: decision.to, revisionNumber: number, revisionHash: hash })

@@ -42,7 +42,7 @@ export const proposal = sqliteTable(
 		valueCents: integer('value_cents'),
 		/** Tenths of a per cent. */
 		marginTenths: integer('margin_tenths'),
-		/** What the address of its link picture ends in: nobody can guess it, and it leads to nothing else. */
+		/** What the address of its cover ends in: 16 random bytes that lead to nothing else. */
 		cardKey: text('card_key').unique(),
 		createdAt: momentColumn('created_at').notNull(),
 	},

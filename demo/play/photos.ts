@@ -1,6 +1,6 @@
 import sharp from 'sharp'
 import type { Incoming } from '@/db/clients/visits/photos/with-photos'
-import { readPicture } from '@/db/proposals/read-picture'
+import { readPicture } from '@/db/proposals/pictures/read-picture'
 import type { Stamp } from '@/db/stamp'
 import type { Viewer } from '@/lib/access/viewer'
 import { cuts } from '@/lib/forms/pictures/picture-address'

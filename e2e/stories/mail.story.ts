@@ -3,12 +3,12 @@ import { mailsToSend } from '../site/record'
 import { rowOf } from '../site/season'
 import { expect, laptop, phone, test } from '../site/story'
 
-/** Each kind of mail: to whom it goes, about what, and how many pictures it shows. */
+/** Each kind of mail: to whom it goes, about what, and how many pictures it shows, a cover among them where it asks for an answer. */
 const kinds = [
 	['a link to sign in', 'innApprover', /^Your link to sign in$/, 0],
-	['published', 'clapboardViewer', /^Your design for winter [\d–]+$/, 3],
-	['revised', 'stuccoApprover', /^Your design for winter [\d–]+, revised$/, 1],
-	['a reminder', 'vetApprover', /^We still need your answer for winter/, 1],
+	['published', 'clapboardViewer', /^Your design for winter [\d–]+$/, 4],
+	['revised', 'stuccoApprover', /^Your design for winter [\d–]+, revised$/, 2],
+	['a reminder', 'vetApprover', /^We still need your answer for winter/, 2],
 	['a change asked for', 'designer', /^The Merrowin household asks for a change$/, 0],
 	['approved, the receipt', 'bakeryApprover', /^Approved: your design for winter [\d–]+, \d{4}-\d{4}$/, 1],
 	['approved, to the studio', 'designer', /^Marrowby Bakery approved$/, 1],
@@ -21,6 +21,8 @@ const most = { words: 30_000, whole: 250_000 }
 function faultsOf({ from, text, html, autoSubmitted, attachments, pictures, weight }: Mail, studio: string): string[] {
 	const targets = new Set([...html.matchAll(/href="([^"]*)"/g)].map(([, href = '']) => href.replaceAll('&amp;', '&')))
 	const [only = '', ...more] = targets
+	const covers = pictures.filter((cid) => /\.cover@/.test(cid))
+	const designs = pictures.filter((cid) => !covers.includes(cid))
 	const shown = [...html.matchAll(/<img[^>]* src="([^"]*)"/g)].map(([, src]) => src)
 	const rules: readonly (readonly [fault: string, isSo: boolean])[] = [
 		['not from the studio by name', from !== studio],
@@ -30,7 +32,8 @@ function faultsOf({ from, text, html, autoSubmitted, attachments, pictures, weig
 		['too heavy', Buffer.byteLength(html) + Buffer.byteLength(text) > most.words || weight > most.whole],
 		['something attached that is no picture', attachments > 0],
 		['other pictures than came with it', shown.join() !== pictures.map((cid) => `cid:${cid}`).join()],
-		['a picture without words', (html.match(/<img[^>]* alt="[^"]{80,}"/g) ?? []).length !== pictures.length],
+		['a design without words', (html.match(/<img[^>]* alt="[^"]{80,}"/g) ?? []).length !== designs.length],
+		['a cover without words', covers.length > 0 && !/<img[^>]* alt="Winter [\d–]+\. [^"]{12,}"/.test(html)],
 		['a script', /<script|javascript:|\son\w+=/i.test(html)],
 		['something to fetch', /<(link|iframe|video)\b|url\(|src="(?!cid:)/i.test(html)],
 		['not exactly one thing to open', only === '' || more.length > 0],

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next'
 import { attemptFor } from '@/app/server/attempt'
 import { viewer } from '@/app/server/sign-in/session'
+import { env } from '@/app/server/start/env'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { PublicFrame } from '@/app/ui/public-frame'
@@ -9,8 +10,19 @@ import { addressOfHandle } from '@/db/sign-in/ask'
 import { studioName } from '@/db/studio/studio'
 import { masked } from '@/lib/format/address'
 import { localPath } from '@/lib/forms/local-path'
+import { coverPath, coverSize, isCoverKey } from '@/lib/forms/pictures/cover-address'
 
-export const metadata: Metadata = { title: 'Sign in' }
+/** A link to a design shows its cover where it is passed on: what the link itself names, and nothing that is looked up. */
+export async function generateMetadata({ searchParams }: PageProps<'/sign-in'>): Promise<Metadata> {
+	const { cover } = await searchParams
+	if (typeof cover !== 'string' || !isCoverKey(cover)) return { title: 'Sign in' }
+	const images = [{ url: `${env().siteUrl}${coverPath(cover)}`, ...coverSize, alt: 'A design for the season' }]
+	return {
+		title: 'Sign in',
+		openGraph: { title: 'A design for your door', images },
+		twitter: { card: 'summary_large_image' },
+	}
+}
 
 export default async function SignIn({ searchParams }: PageProps<'/sign-in'>) {
 	const { to, for: handle, form } = await searchParams

@@ -18,7 +18,7 @@ export default async function Mail() {
 				No mail leaves this machine: each one is a file in the data folder, and shown here.
 			</p>
 			{mails.length === 0 && <p className="mt-6">None yet.</p>}
-			{mails.map(({ id, to, subject, text, pictures }) => (
+			{mails.map(({ id, to, subject, text, cover, pictures }) => (
 				<details key={id} className="mt-3 border-t border-line pt-2">
 					<summary className="cursor-pointer py-2">
 						<b>{subject}</b>
@@ -26,6 +26,9 @@ export default async function Mail() {
 							to {to.name}, {to.address}
 						</span>
 					</summary>
+					{cover && (
+						<img src={`/demo/mail/${cover.file}`} alt={cover.alt} className="mb-4 block w-full" loading="lazy" />
+					)}
 					<Pictures pictures={pictures} />
 					<Linked text={text} />
 				</details>

@@ -13,8 +13,9 @@ import {
 	Text,
 } from '@react-email/components'
 import { render } from '@react-email/render'
+import { Heading } from './heading'
 import type { Letter } from './letter'
-import { mailWidth, type Pictured, Pictures } from './pictured'
+import { mailWidth, type Named, type Pictured, Pictures } from './pictured'
 
 /** Mail readers know no custom properties and no web fonts: a palette and a type of their own. */
 const ink = '#14241d'
@@ -53,9 +54,11 @@ function Rows({ rows }: { rows: NonNullable<Letter['rows']> }) {
 	)
 }
 
-type Dress = { readonly letter: Letter; readonly pictures: readonly Pictured[] }
+/** The pictures that go with a letter, by name: what heads it, and its designs. */
+export type Shown = { readonly cover?: Named | undefined; readonly pictures: readonly Pictured[] }
+type Dress = Shown & { readonly letter: Letter }
 
-function Dressed({ letter, pictures }: Dress) {
+function Dressed({ letter, cover, pictures }: Dress) {
 	const { greeting, paragraphs, strip, rows, prices, code, action, studio } = letter
 	const button = {
 		backgroundColor: ink,
@@ -74,6 +77,7 @@ function Dressed({ letter, pictures }: Dress) {
 			<Preview>{paragraphs[0] ?? ''}</Preview>
 			<Body style={{ backgroundColor: '#eef4f0', margin: 0, padding: '24px 0' }}>
 				<Container style={{ backgroundColor: '#fbfdfc', maxWidth: `${mailWidth}px` }}>
+					{cover && <Heading cover={cover} words={small} />}
 					<Section style={{ padding: '28px 28px 0' }}>
 						<Text style={{ ...text, fontWeight: 700 }}>{studio}</Text>
 						<Text style={text}>{greeting}</Text>
@@ -111,5 +115,5 @@ function Dressed({ letter, pictures }: Dress) {
 	)
 }
 
-export const letterHtml = (letter: Letter, pictures: readonly Pictured[] = []): Promise<string> =>
-	render(<Dressed letter={letter} pictures={pictures} />)
+export const letterHtml = (letter: Letter, shown: Shown = { pictures: [] }): Promise<string> =>
+	render(<Dressed letter={letter} {...shown} />)

@@ -1,3 +1,4 @@
+import type { Cover } from '@/lib/proposal/offer/cover'
 import type { Drawings } from './drawings'
 
 export type Rows = readonly (readonly [label: string, value: string])[]
@@ -7,6 +8,8 @@ export type Letter = {
 	readonly subject: string
 	readonly greeting: string
 	readonly paragraphs: readonly string[]
+	/** What heads the HTML. */
+	readonly cover?: Cover
 	/** What the HTML shows to scale; the text does without. */
 	readonly drawings?: Drawings | undefined
 	/** Colours by name, shown as a strip. */

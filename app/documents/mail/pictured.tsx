@@ -1,9 +1,8 @@
 import { Column, Img, Row, Section, Text } from '@react-email/components'
 
 /** A picture that goes with a mail, named there by its Content-ID (RFC 2392). */
-export type Pictured = {
-	readonly cid: string
-	readonly alt: string
+export type Named = { readonly cid: string; readonly alt: string }
+export type Pictured = Named & {
 	readonly caption: string | null
 	/** So many stand side by side. */
 	readonly across: number

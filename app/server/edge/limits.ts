@@ -11,6 +11,7 @@ const limits = {
 	'links asked by one sender': [20, 3600],
 	'confirmations of one sender': [30, 600],
 	'photos of one sender': [60, 600],
+	'covers of one sender': [120, 60],
 	'violation reports': [60, 60],
 } as const
 export type Limit = keyof typeof limits

@@ -21,7 +21,7 @@ export function policy(nonce: string): string {
 }
 
 const pictures =
-	/^\/(?:photo\/[^/]+\/[^/]+|proposal\/[^/]+\/picture\/[^/]+|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture|demo\/mail\/[^/]+)$/
+	/^\/(?:cover\/[^/]+|photo\/[^/]+\/[^/]+|proposal\/[^/]+\/picture\/[^/]+|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture|demo\/mail\/[^/]+)$/
 
 /** Whether the handler at this address says itself what may be loaded: a picture nothing, its refusal as any page. */
 export const hasPolicyOfItsOwn = (path: string): boolean => pictures.test(path)

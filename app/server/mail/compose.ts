@@ -19,6 +19,8 @@ import type { Leased } from '@/db/outbox/lease'
 import { type Addressee, type MailedProposal, mailedProposal } from '@/db/outbox/mail-facts'
 import { keepToken } from '@/db/sign-in/token'
 import type { Viewer } from '@/lib/access/viewer'
+import { clientLink } from '@/lib/forms/client-link'
+import { coverOf } from '@/lib/proposal/offer/cover'
 import type { PersonId } from '@/lib/units/id'
 import { idSchema } from '@/lib/units/schema'
 import { codeHash, linkHash, randomCode, randomToken } from '../sign-in/secrets'
@@ -84,7 +86,9 @@ export async function compose(
 	if (message === 'opened again' && !about.isStanding) return undefined
 	const { make, door } = letterFor(message, about)
 	const { siteUrl } = env()
-	const href =
-		door === 'client' ? `${siteUrl}/proposal/${proposal}?for=${to.handle}` : `${siteUrl}/studio/proposal/${proposal}`
-	return finish(make(about), to, href, written[door](to.studio))
+	if (door === 'studio')
+		return finish(make(about), to, `${siteUrl}/studio/proposal/${proposal}`, written.studio(to.studio))
+	const href = `${siteUrl}${clientLink({ proposal, handle: to.handle, coverKey: about.coverKey })}`
+	const cover = isQuestion && about.coverKey !== null ? { cover: coverOf(about.offer) } : {}
+	return { ...finish(make(about), to, href, written.client(to.studio)), ...cover }
 }

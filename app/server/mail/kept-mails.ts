@@ -8,6 +8,7 @@ const schema = z.object({
 	to: z.object({ name: z.string(), address: z.string() }),
 	subject: z.string(),
 	text: z.string(),
+	cover: z.object({ file: z.string(), alt: z.string() }).optional(),
 	pictures: z.array(z.object({ file: z.string(), alt: z.string(), caption: z.string().nullable() })).default([]),
 })
 const most = 60
@@ -24,7 +25,7 @@ export function keptMails() {
 		.map((name) => ({ id: name, ...schema.parse(JSON.parse(readFileSync(join(folder, name), 'utf8'))) }))
 }
 
-const named = /^[\w-]+\.\d\.jpg$/
+const named = /^[\w-]+\.(?:0\.png|[1-9]\.jpg)$/
 
 /** A picture of such a mail; undefined where there is none of that name. */
 export function keptPicture(name: string): Buffer | undefined {

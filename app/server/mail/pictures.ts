@@ -7,12 +7,12 @@ import { hashOf } from '@/lib/record/hash'
 import { jpeg } from '../picture/jpeg'
 import { env } from '../start/env'
 
-export type Attached = Pictured & { readonly jpeg: Buffer }
+export type Attached = Pictured & { readonly content: Buffer }
 
 /** Pixels across the whole mail, which is shown half as wide: the widest of these that is light enough. */
 const widths = [1200, 1000, 800, 600]
-/** In bytes, of all pictures of one mail; on its way a mail is a third heavier (RFC 2045, section 6.8). */
-const most = 170_000
+/** In bytes, of all designs of one mail, its cover and its words apart; on its way a mail is a third heavier (RFC 2045, section 6.8). */
+const most = 155_000
 
 async function atWidth({ across, frame, each }: Drawings, whole: number): Promise<Attached[]> {
 	const width = Math.floor(whole / across)
@@ -22,12 +22,12 @@ async function atWidth({ across, frame, each }: Drawings, whole: number): Promis
 	for (const { scene, alt, caption } of each) {
 		const bytes = await jpeg(picture(scene, frame), width, height)
 		const cid = `${sceneHash(scene).slice(0, 16)}.${made.length + 1}@${hostname}`
-		made.push({ cid, alt, caption, across, ratio: width / height, jpeg: bytes })
+		made.push({ cid, alt, caption, across, ratio: width / height, content: bytes })
 	}
 	return made
 }
 
-const weight = (made: readonly Attached[]) => made.reduce((sum, { jpeg: bytes }) => sum + bytes.length, 0)
+const weight = (made: readonly Attached[]) => made.reduce((sum, { content }) => sum + content.length, 0)
 
 async function drawn(drawings: Drawings): Promise<Attached[]> {
 	let made: Attached[] = []

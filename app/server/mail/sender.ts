@@ -10,8 +10,9 @@ import { isFinal } from '@/lib/mail/is-final'
 import { stamp } from '../start/clock'
 import { log } from '../start/log'
 import { compose } from './compose'
-import { type Attached, drawnPictures } from './pictures'
-import { deliver } from './transport'
+import { drawnCover } from './headed'
+import { drawnPictures } from './pictures'
+import { deliver, type Shown } from './transport'
 
 const atOnce = 10
 
@@ -22,13 +23,15 @@ const failed = z
 	.catch({ name: null, code: null, responseCode: null, command: null })
 
 /** A mail says all it has to without its pictures: where one cannot be drawn it goes without any. */
-async function picturesFor({ drawings }: Letter, { id: mail, message }: Leased): Promise<Attached[]> {
-	if (drawings === undefined) return []
+async function picturesFor({ cover, drawings }: Letter, { id: mail, message }: Leased): Promise<Shown> {
 	try {
-		return await drawnPictures(drawings)
+		return {
+			cover: cover && (await drawnCover(cover)),
+			pictures: drawings === undefined ? [] : await drawnPictures(drawings),
+		}
 	} catch (error) {
 		log().error({ act: 'mail without pictures', mail, message, ...failed.parse(error) })
-		return []
+		return { pictures: [] }
 	}
 }
 
@@ -38,15 +41,15 @@ async function sendOne(system: Viewer, leased: Leased): Promise<Outcome> {
 		const letter = await compose(system, leased, to)
 		if (letter === undefined || to === undefined) return 'dropped'
 		const { subject, studio } = letter
-		const pictures = await picturesFor(letter, leased)
+		const shown = await picturesFor(letter, leased)
 		await deliver({
 			id: leased.id,
 			to,
 			from: studio,
 			subject,
 			text: letterText(letter),
-			html: await letterHtml(letter, pictures),
-			pictures,
+			html: await letterHtml(letter, shown),
+			...shown,
 		})
 		return 'sent'
 	} catch (error) {

@@ -3,21 +3,34 @@ import { mkdirSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import nodemailer from 'nodemailer'
 import { env } from '../start/env'
+import type { AttachedCover } from './headed'
 import type { Attached } from './pictures'
 
-export type Sending = {
+export type Shown = { readonly cover?: AttachedCover | undefined; readonly pictures: readonly Attached[] }
+
+export type Sending = Shown & {
 	readonly id: string
 	readonly to: { readonly name: string; readonly address: string }
 	readonly from: string
 	readonly subject: string
 	readonly text: string
 	readonly html: string
-	readonly pictures: readonly Attached[]
 }
 
 const safe = { disableFileAccess: true, disableUrlAccess: true } as const
 
-function message({ id, to, from, subject, text, html, pictures }: Sending) {
+function attached({ cover, pictures }: Shown) {
+	const inline = { contentDisposition: 'inline' } as const
+	const designs = pictures.map(({ cid, content }, index) => {
+		const filename = `design-${index + 1}.jpg`
+		return { ...inline, cid, content, contentType: 'image/jpeg', filename }
+	})
+	if (cover === undefined) return designs
+	const { cid, content } = cover
+	return [{ ...inline, cid, content, contentType: 'image/png', filename: 'cover.png' }, ...designs]
+}
+
+function message({ id, to, from, subject, text, html, ...shown }: Sending) {
 	return {
 		messageId: `<${id}@${new URL(env().siteUrl).hostname}>`,
 		from: { name: from, address: env().mailFrom },
@@ -25,10 +38,7 @@ function message({ id, to, from, subject, text, html, pictures }: Sending) {
 		subject,
 		text,
 		html,
-		attachments: pictures.map(({ cid, jpeg }, index) => ({
-			...{ cid, content: jpeg, contentType: 'image/jpeg', contentDisposition: 'inline' as const },
-			filename: `design-${index + 1}.jpg`,
-		})),
+		attachments: attached(shown),
 		headers: { 'Auto-Submitted': 'auto-generated', 'X-Auto-Response-Suppress': 'All' },
 	}
 }
@@ -49,13 +59,15 @@ async function toFile(sending: Sending): Promise<void> {
 		.sendMail(message(sending))
 	if (!Buffer.isBuffer(made.message)) throw new Error('toFile: the mail was not made into a buffer')
 	keep(`${sending.id}.eml`, made.message)
-	const shown = sending.pictures.map(({ jpeg, alt, caption }, index) => {
-		const file = `${sending.id}.${index + 1}.jpg`
-		keep(file, jpeg)
+	const { id, to, subject, text, cover } = sending
+	const pictures = sending.pictures.map(({ content, alt, caption }, index) => {
+		const file = `${id}.${index + 1}.jpg`
+		keep(file, content)
 		return { file, alt, caption }
 	})
-	const { to, subject, text } = sending
-	keep(`${sending.id}.json`, JSON.stringify({ to, subject, text, pictures: shown }))
+	const file = `${id}.0.png`
+	if (cover !== undefined) keep(file, cover.content)
+	keep(`${id}.json`, JSON.stringify({ to, subject, text, pictures, ...(cover && { cover: { file, alt: cover.alt } }) }))
 }
 
 /** Hands a mail to the mail server; without one to a file in the data folder. @throws when it was not taken */

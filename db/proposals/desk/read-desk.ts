@@ -36,6 +36,8 @@ export type Desk = {
 	readonly draft: Draft
 	readonly number: number
 	readonly answer: GivenAnswer | undefined
+	/** What the address of its cover ends in; null before it is published. */
+	readonly coverKey: string | null
 	/** What was approved, in words; else the only palette. */
 	readonly palette: string
 	/** Who hears of a new revision. */
@@ -67,6 +69,7 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 			...draftOf(db, id),
 			number: row.revisionNumber,
 			answer: lastAnswer(db, found),
+			coverKey: row.cardKey,
 			palette: row.palette,
 			recipients: recipientsOf(db, client.id),
 			places: sites.map(({ id: place, name }) => ({ id: place, name })),

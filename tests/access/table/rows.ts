@@ -160,6 +160,7 @@ const publicRows: readonly Row[] = [
 	post('/set-up/make', null, 'nothing', all('hidden')),
 	post('/csp-report', null, 'nothing', all('noted')),
 	get('/tint/[colours]', null, 'nothing', all('file'), { path: '/tint/5f7488-b5653a.css' }),
+	get('/cover/[picture]', 'see a cover', 'nothing', all('hidden'), { path: `/cover/${'f'.repeat(32)}.png` }),
 	get('/icon.svg', null, 'nothing', all('file'), { posted: 'file' }),
 	// Mail that went to a mail server leaves no copies to be read, in a demo either.
 	get('/demo/mail', 'read mail copies', 'nothing', all('hidden')),

@@ -3,11 +3,13 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest'
 import { approve } from '@/db/proposals/answers/approve'
+import { readCover } from '@/db/proposals/pictures/read-cover'
 import { remind } from '@/db/proposals/remind'
 import { start } from '@/db/start/start'
 import type { WinterKey } from '@/demo/cast/proposals/proposals'
 import { must } from '@/demo/play/must'
 import { describeScene } from '@/lib/picture/words/describe-scene'
+import { coverOf as coverOfOffer } from '@/lib/proposal/offer/cover'
 import { type Shown, sceneOf } from '@/lib/proposal/offer/scene-of'
 import { stepsOf } from '../../db/proposals/steps'
 import { emptyStudio, found, later, stranger, studio } from '../../db/stage/studio'
@@ -62,14 +64,23 @@ async function approvedBakery() {
 }
 
 type Mail = MailServer['mails'][number]
+const isCover = (cid: string | undefined) => /\.cover@/.test(cid ?? '')
+/** What heads a mail that asks for an answer; the rest are designs. */
+const coverOf = ({ attachments }: Mail) => attachments.find(({ cid }) => isCover(cid))
+const designsOf = ({ attachments }: Mail) => attachments.filter(({ cid }) => !isCover(cid))
 const textOf = (html: string, name: string) =>
 	[...html.matchAll(new RegExp(`<img[^>]* ${name}="([^"]*)"`, 'g'))].map(([, value = '']) =>
 		value.replaceAll('&quot;', '"').replaceAll('&#x27;', '’').replaceAll('&amp;', '&'),
 	)
-const shownIn = ({ html }: Mail) => ({ from: textOf(html || '', 'src'), words: textOf(html || '', 'alt') })
+function shownIn({ html }: Mail) {
+	const words = textOf(html || '', 'alt')
+	const each = textOf(html || '', 'src').map((from, at) => ({ from, words: words[at] ?? '' }))
+	const designs = each.filter(({ from }) => !isCover(from))
+	return { from: designs.map(({ from }) => from), words: designs.map((of) => of.words), all: each }
+}
 /** As mailparser hands out a page whose pictures it did not put in: by Content-ID. */
-const sizesOf = async ({ attachments }: Mail) => {
-	const read = await Promise.all(attachments.map(({ content }) => sharp(content).metadata()))
+const sizesOf = async (mail: Mail) => {
+	const read = await Promise.all(designsOf(mail).map(({ content }) => sharp(content).metadata()))
 	return read.map(({ format, width, height }) => `${format} ${width} × ${height}`)
 }
 const bytesOf = ({ attachments }: Mail) => attachments.map(({ content }) => content.toString('base64'))
@@ -97,9 +108,9 @@ describe('a mail that asks for an answer', () => {
 	test('shows the one palette before the client’s wall, named by Content-ID and told in words', async () => {
 		await again('vet')
 		const [mail] = await sent()
-		const { attachments, raw, text } = found(mail)
+		const { raw, text } = found(mail)
 		expect(await sizesOf(found(mail))).toEqual(['jpeg 1200 × 667'])
-		const [{ cid, contentDisposition, contentType } = {}] = attachments
+		const [{ cid, contentDisposition, contentType } = {}] = designsOf(found(mail))
 		expect({ contentDisposition, contentType }).toEqual({ contentDisposition: 'inline', contentType: 'image/jpeg' })
 		const { from, words } = shownIn(found(mail))
 		expect(from).toEqual([`cid:${cid}`])
@@ -113,7 +124,7 @@ describe('a mail that asks for an answer', () => {
 		const [mail] = await sent()
 		expect(await sizesOf(found(mail))).toEqual(['jpeg 400 × 500', 'jpeg 400 × 500', 'jpeg 400 × 500'])
 		const { from, words } = shownIn(found(mail))
-		expect(from).toEqual(found(mail).attachments.map(({ cid }) => `cid:${cid}`))
+		expect(from).toEqual(designsOf(found(mail)).map(({ cid }) => `cid:${cid}`))
 		expect(new Set(from).size).toBe(3)
 		const { options } = found((await page('fieldstone')).offer)
 		expect(words).toEqual(
@@ -144,6 +155,37 @@ describe('a mail that asks for an answer', () => {
 		expect(found(revised).subject).toMatch(/revised$/)
 		expect(bytesOf(found(revised))).not.toEqual(bytesOf(found(before)))
 		expect(shownIn(found(revised)).words).toEqual([expect.stringMatching(/^Not yet\. /)])
+	})
+})
+
+describe('the cover that heads it', () => {
+	test('names season, palettes and studio in words, and is shown before all else', async () => {
+		await again('fieldstone')
+		const [mail] = await sent()
+		const { offer } = await page('fieldstone')
+		const { options, studio } = found(offer)
+		const [head] = shownIn(found(mail)).all
+		expect(head).toEqual({
+			from: `cid:${coverOf(found(mail))?.cid}`,
+			words: `Winter 2026–27. ${options.map(({ name }) => name).join(', ')}. ${studio}`,
+		})
+		const { format, width, height } = await sharp(found(coverOf(found(mail))).content).metadata()
+		expect([format, width, height]).toEqual(['png', 1200, 630])
+	})
+
+	test('heads no receipt and nothing that the studio gets', async () => {
+		await approvedBakery()
+		const mails = await sent()
+		expect(mails.map((mail) => coverOf(mail))).toEqual([undefined, undefined, undefined, undefined])
+	})
+
+	test('stands behind the link as well, at the address of its key', async () => {
+		await again('vet')
+		const [mail] = await sent()
+		const [, link = ''] = /(http\S+\/proposal\/\S+)/.exec(found(mail).text ?? '') ?? []
+		const key = new URL(link).searchParams.get('cover') ?? ''
+		const cover = await readCover(await of.as('nobody'), key)
+		expect(cover).toEqual(coverOfOffer(found((await page('vet')).offer)))
 	})
 })
 
@@ -190,7 +232,7 @@ describe('a picture in a mail', () => {
 	test('carries colours and nothing else: no words, no date, no place', async () => {
 		await again('clapboard')
 		const [mail] = await sent()
-		const markers = found(mail).attachments.map(({ content }) => markersIn(content))
+		const markers = designsOf(found(mail)).map(({ content }) => markersIn(content))
 		expect(markers.map((each) => each.length > 3)).toEqual([true, true, true])
 		expect(markers.flat().filter(mayHoldWords)).toEqual([])
 	})

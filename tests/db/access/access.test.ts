@@ -103,13 +103,17 @@ const absent: Things = {
 
 beforeEach(async () => {
 	const unbegun = must('summer', await planSeason(await of.as('designer'), summer, of.stamp())).id
-	const mail = stranger(of.folder(), (sqlite) => {
+	const { mail, cover } = stranger(of.folder(), (sqlite) => {
 		sqlite.exec('UPDATE proposal SET seen_at = NULL')
-		return found(sqlite.prepare<[], string>('SELECT id FROM outbox WHERE sent_at IS NULL').pluck().get())
+		const one = (sql: string) => found(sqlite.prepare<[], string>(sql).pluck().get())
+		return {
+			mail: one('SELECT id FROM outbox WHERE sent_at IS NULL'),
+			cover: one("SELECT card_key FROM proposal WHERE state = 'waiting for an answer'"),
+		}
 	})
 	const { seasons, materials } = of.cast()
 	const helper = of.cast().people.helper.id
-	const machinery = { mail: id<'mail'>(mail), once: of.once, stamp: of.stamp }
+	const machinery = { mail: id<'mail'>(mail), cover, once: of.once, stamp: of.stamp }
 	const goods = { material: materials.cedar, stored: materials.brassGlobes }
 	house = { season: seasons.winter, unbegun, helper, ...goods, ...machinery }
 })

@@ -40,9 +40,10 @@ import { readSources } from '@/db/proposals/desk/sources'
 import { findStandIns } from '@/db/proposals/desk/stand-ins'
 import { startDraft } from '@/db/proposals/desk/start'
 import { readDraft, saveDraft } from '@/db/proposals/draft'
+import { readCover } from '@/db/proposals/pictures/read-cover'
+import { readPicture } from '@/db/proposals/pictures/read-picture'
 import { publish } from '@/db/proposals/publish'
 import { readOffer } from '@/db/proposals/read-offer'
-import { readPicture } from '@/db/proposals/read-picture'
 import { remind } from '@/db/proposals/remind'
 import { markSeen } from '@/db/proposals/seen'
 import { steer } from '@/db/proposals/steer'
@@ -112,6 +113,8 @@ export type House = {
 	/** Of which storage holds some. */
 	readonly stored: MaterialId
 	readonly mail: Id<'mail'>
+	/** Key of the cover of some client's proposal: who holds it sees that one, whoever they are. */
+	readonly cover: string
 	readonly once: () => Id<'once'>
 	readonly stamp: (at?: Moment) => Stamp
 }
@@ -428,7 +431,11 @@ export const rows: Readonly<Record<string, Row>> = {
 		'client',
 		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),
 	)((viewer, { proposal }, { stamp }) => readOffer(viewer, proposal, stamp())),
-	'proposals/read-picture readPicture': row(
+	'proposals/pictures/read-cover readCover': row(
+		'studio',
+		to('value', 'value', 'value', 'value', 'value', 'value', 'value'),
+	)((viewer, _, { cover }) => readCover(viewer, cover)),
+	'proposals/pictures/read-picture readPicture': row(
 		'client',
 		to('value', 'none', 'value', 'value', 'none', 'none', 'value'),
 	)((viewer, { proposal }, { stamp }) =>

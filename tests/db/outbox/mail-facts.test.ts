@@ -45,6 +45,7 @@ describe('what a mail reports', () => {
 			isOwn: true,
 			isForStudio: false,
 			timeZone: 'America/New_York',
+			coverKey: expect.stringMatching(/^[0-9a-f]{32}$/),
 			number: 2,
 			isStanding: true,
 			isWaiting: false,

@@ -35,6 +35,7 @@ const matrix = {
 	'erase a client': '      m . . . . . . .',
 	'send mail': '           . . . . . . . m',
 	'keep house': '          . . . . . . . m',
+	'see a cover': '         m m m m m . m m',
 	'read mail copies': '    m m m m m . m m',
 } as const satisfies Record<Act, string>
 
@@ -71,8 +72,8 @@ const may = (person: Person) => acts.filter((act) => verdict(person, act) === 'm
 const seen = (person: Person) => acts.filter((act) => verdict(person, act) !== 'hidden')
 
 describe('what the table must always hold', () => {
-	test('who is signed out or holds a token finds nothing but what a demo prints', () => {
-		expect(seen('signed out')).toEqual(['read mail copies'])
+	test('who is signed out or holds a token finds nothing but the cover of a link and what a demo prints', () => {
+		expect(seen('signed out')).toEqual(['see a cover', 'read mail copies'])
 		expect(seen('token holder')).toEqual([])
 	})
 
@@ -94,6 +95,7 @@ describe('what the table must always hold', () => {
 			'see visits',
 			'record visits',
 			'see a photo',
+			'see a cover',
 			'read mail copies',
 		])
 		expect(seen('helper')).toEqual(may('helper'))

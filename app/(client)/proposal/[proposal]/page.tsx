@@ -16,8 +16,8 @@ export const metadata: Metadata = { title: 'Your design' }
 export default async function Proposal({ params, searchParams }: PageProps<'/proposal/[proposal]'>) {
 	const { proposal: text } = await params
 	const query = await searchParams
-	const { revision, told, for: handle } = query
-	const who = await signedIn(`/proposal/${text}`, handle)
+	const { revision, told } = query
+	const who = await signedIn(`/proposal/${text}`, query)
 	const proposal = idIn<'proposal'>(text)
 	const page = await readOffer(who, proposal, stamp())
 	if (page === undefined) hide(who)

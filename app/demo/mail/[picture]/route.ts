@@ -6,11 +6,11 @@ import { env } from '@/app/server/start/env'
 export async function GET(request: Request, { params }: RouteContext<'/demo/mail/[picture]'>): Promise<Response> {
 	const { picture } = await params
 	if (!env().isDemo || env().smtpUrl !== undefined) return notDrawn(request)
-	const jpeg = keptPicture(picture)
-	if (jpeg === undefined) return notDrawn(request)
-	return new Response(new Uint8Array(jpeg), {
+	const kept = keptPicture(picture)
+	if (kept === undefined) return notDrawn(request)
+	return new Response(new Uint8Array(kept), {
 		headers: {
-			'content-type': 'image/jpeg',
+			'content-type': picture.endsWith('.png') ? 'image/png' : 'image/jpeg',
 			'cache-control': 'no-store',
 			'content-security-policy': "default-src 'none'",
 		},

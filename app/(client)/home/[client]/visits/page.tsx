@@ -13,8 +13,8 @@ export const metadata: Metadata = { title: 'Your visits' }
 /** A client's whole history, the newest season first. */
 export default async function Visits({ params, searchParams }: PageProps<'/home/[client]/visits'>) {
 	const { client } = await params
-	const { told, for: handle } = await searchParams
-	const who = await signedIn(`/home/${client}/visits`, handle)
+	const query = await searchParams
+	const who = await signedIn(`/home/${client}/visits`, query)
 	const history = await visitsOf(who, idIn<'client'>(client), stamp())
 	if (history === undefined) hide(who)
 	const chapters = timeline(history.visits, history.designs)
@@ -27,7 +27,7 @@ export default async function Visits({ params, searchParams }: PageProps<'/home/
 					</a>
 				</p>
 				<h1 className="mt-2 text-5xl tracking-tight">Your visits</h1>
-				{first(told) === 'reported' && (
+				{first(query.told) === 'reported' && (
 					<p className="said mt-6 text-lg" role="status">
 						We have it; we plan a visit. You find it below.
 					</p>

@@ -3,15 +3,19 @@ import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
+import { env } from '@/app/server/start/env'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StateMark } from '@/app/ui/state-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { readDesk } from '@/db/proposals/desk/read-desk'
 import { capital } from '@/lib/format/words'
+import { clientLink } from '@/lib/forms/client-link'
 import { draftText } from '@/lib/forms/draft-form'
+import { coverPath } from '@/lib/forms/pictures/cover-address'
 import { seasonName } from '@/lib/season/season'
 import { Asked } from './asked'
 import { Editor } from './editor/editor'
+import { LinkToSend } from './link-to-send'
 import { SeenFilters } from './seen-filters'
 import { Steps } from './steps'
 
@@ -73,6 +77,12 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				known={{ recipients, places, containers, colours, materials, recipes }}
 				mayPublish={!['approved', 'cancelled', 'installed'].includes(state.is)}
 			/>
+			{desk.coverKey !== null && (
+				<LinkToSend
+					link={`${env().siteUrl}${clientLink({ proposal: id, coverKey: desk.coverKey })}`}
+					cover={coverPath(desk.coverKey)}
+				/>
+			)}
 			<Steps proposal={id} state={state.is} attempt={await attemptFor(who, form)} />
 		</StudioFrame>
 	)

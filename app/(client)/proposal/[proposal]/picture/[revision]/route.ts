@@ -1,7 +1,7 @@
 import { drawn, notDrawn } from '@/app/server/picture/drawn'
 import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
-import { readPicture } from '@/db/proposals/read-picture'
+import { readPicture } from '@/db/proposals/pictures/read-picture'
 import { readPictureQuery } from '@/lib/forms/pictures/picture-address'
 import { id, isId } from '@/lib/units/id'
 

@@ -2,11 +2,11 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Scene } from '@/lib/picture/scene'
 import { type Shown, sceneOf } from '@/lib/proposal/offer/scene-of'
 import type { ProposalId } from '@/lib/units/id'
-import { read } from '../open'
-import type { Stamp } from '../stamp'
-import { offerIn, revisionOf } from './documents'
-import { findProposal } from './find'
-import { answerTo } from './read-offer'
+import { read } from '../../open'
+import type { Stamp } from '../../stamp'
+import { offerIn, revisionOf } from '../documents'
+import { findProposal } from '../find'
+import { answerTo } from '../read-offer'
 
 type Asked = {
 	readonly proposal: ProposalId
