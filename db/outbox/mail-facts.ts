@@ -1,6 +1,7 @@
 import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Offer } from '@/lib/proposal/offer/offer'
+import { type Cents, cents } from '@/lib/units/cents'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { read } from '../open'
 import { offerIn, revisionOf } from '../proposals/documents'
@@ -43,6 +44,8 @@ export type MailedProposal = {
 	/** What the address of its cover ends in; null of one that was published before there were covers. */
 	readonly coverKey: string | null
 	readonly number: number
+	/** Of one that was cancelled: what is still to be paid. */
+	readonly remains: Cents | null
 	readonly isStanding: boolean
 	/** That revision stands, and an answer to it is waited for. */
 	readonly isWaiting: boolean
@@ -61,7 +64,8 @@ export async function mailedProposal(
 		const revision = revisionOf(db, id, number)
 		const offer = revision && offerIn(db, revision)
 		if (!found.ok || revision === undefined || offer === undefined) return undefined
-		const { clientId, revisionNumber, cardKey: coverKey } = found.row
+		const { clientId, revisionNumber, cardKey: coverKey, remainsCents } = found.row
+		const remains = remainsCents === null ? null : cents(remainsCents)
 		if (denied(reader, 'see the proposal', clientId) !== null) return undefined
 		const mayApprove = denied(reader, 'answer the proposal', clientId) === null
 		const isStanding = number === revisionNumber
@@ -70,6 +74,6 @@ export async function mailedProposal(
 		const { timeZone } = found.studio
 		const isForStudio = reader.is === 'staff'
 		const isOwn = answer?.by === to
-		return { offer, answer, mayApprove, isForStudio, isOwn, timeZone, coverKey, number, isStanding, isWaiting }
+		return { offer, answer, mayApprove, isForStudio, isOwn, timeZone, coverKey, number, remains, isStanding, isWaiting }
 	})
 }

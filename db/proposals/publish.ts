@@ -102,6 +102,7 @@ function publishIn(
 		answeredAt: null,
 		lapseNotedAt: null,
 		undeliveredAt: null,
+		remainsCents: null,
 		publishedAt: stamp.at,
 		answerBy,
 		cardKey: found.row.cardKey ?? Buffer.from(stamp.salt()).toString('hex'),

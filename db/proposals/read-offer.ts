@@ -51,6 +51,8 @@ export type OfferPage = {
 	readonly hash: Hash
 	readonly publishedAt: Moment
 	readonly answer: GivenAnswer | undefined
+	/** Of one that was cancelled: what is still to be paid. */
+	readonly remains: Cents | null
 }
 
 const answerOf = prepared((db) =>
@@ -106,6 +108,7 @@ export async function readOffer(
 			hash: standing.hash,
 			publishedAt: standing.publishedAt,
 			answer: answerTo(db, standing),
+			remains: found.row.remainsCents === null ? null : cents(found.row.remainsCents),
 		}
 	})
 }

@@ -3,6 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import { decide, type KeptState, type Refusal } from '@/lib/proposal/state'
 import type { RecordedAct } from '@/lib/record/acts'
 import type { Hash } from '@/lib/record/hash'
+import { type Cents, cents } from '@/lib/units/cents'
 import type { Id, ProposalId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
@@ -12,7 +13,9 @@ import { seal } from '../record/seal'
 import { type Message, proposal } from '../schema'
 import type { Stamp } from '../stamp'
 import type { Denied } from '../viewer'
+import { revisionOf } from './documents'
 import { type Found, findProposal } from './find'
+import { answerTo } from './read-offer'
 import { contactsOf } from './recipients'
 
 export type Step = 'withdraw' | 'reopen' | 'cancel' | 'install'
@@ -24,7 +27,13 @@ const recorded: Record<Step, RecordedAct> = {
 	install: 'proposal installed',
 }
 
-type Taken = { readonly step: Step; readonly to: KeptState; readonly sealed?: Hash | null }
+type Taken = {
+	readonly step: Step
+	readonly to: KeptState
+	readonly sealed?: Hash | null
+	/** Of a cancelled one. */
+	readonly remains?: Cents | null
+}
 
 /** Writes a step of the studio's own that `decide` has let through, with its line of the record. */
 export function takeStep(
@@ -32,10 +41,11 @@ export function takeStep(
 	stamp: Stamp,
 	viewer: Viewer,
 	{ row }: Found,
-	{ step, to, sealed = null }: Taken,
+	{ step, to, sealed = null, remains = null }: Taken,
 ): void {
-	tx.update(proposal).set({ state: to }).where(eq(proposal.id, row.id)).run()
-	append(tx, stamp, viewer, { act: recorded[step], object: `proposal ${row.id}`, client: row.clientId, sealed })
+	tx.update(proposal).set({ state: to, remainsCents: remains }).where(eq(proposal.id, row.id)).run()
+	const facts = remains === null ? {} : { remains }
+	append(tx, stamp, viewer, { act: recorded[step], object: `proposal ${row.id}`, client: row.clientId, facts, sealed })
 }
 
 /** What the client hears of it; nothing of an install, which they see. */
@@ -50,14 +60,30 @@ export type Steering = {
 	readonly proposal: ProposalId
 	readonly step: Step
 	readonly reason: string
+	/** What remains due of one that is cancelled, tax included: nothing where nothing is said. */
+	readonly remains?: Cents | null | undefined
 	readonly once: Id<'once'>
 }
 export type Steered = { readonly ok: true } | { readonly ok: false; readonly why: Refusal | 'sent before' } | Denied
 
+/** What the client approved of the revision that stands, tax included. */
+function approvedTotal(tx: Tx, { row }: Found): number {
+	const standing = revisionOf(tx, row.id, row.revisionNumber)
+	return (standing && answerTo(tx, standing)?.totalCents) ?? 0
+}
+
+function tell(tx: Tx, stamp: Stamp, { row }: Found, step: Step): void {
+	const message = told[step]
+	if (message === null) return
+	const facts = { proposal: row.id, number: row.revisionNumber }
+	for (const person of contactsOf(tx, row.clientId, { whoMayApprove: true }))
+		enqueue(tx, stamp, { message, person, facts })
+}
+
 /** A step of the studio's own: taking a proposal back, opening an approval again, cancelling it, having installed it. */
 export async function steer(
 	viewer: Viewer,
-	{ proposal: id, step, reason, once }: Steering,
+	{ proposal: id, step, reason, remains, once }: Steering,
 	stamp: Stamp,
 ): Promise<Steered> {
 	return write((tx): Steered => {
@@ -65,15 +91,12 @@ export async function steer(
 		if (!found.ok) return found
 		const decision = decide(found.state, { do: step })
 		if (!decision.ok) return decision
+		const due = step === 'cancel' ? (remains ?? cents(0)) : null
+		if (due !== null && due > approvedTotal(tx, found)) return { ok: false, why: 'more than was approved' }
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }
-		const { clientId: client } = found.row
-		const sealed = reason === '' ? null : seal(tx, stamp, client, { reason })
-		takeStep(tx, stamp, viewer, found, { step, to: decision.to, sealed })
-		const message = told[step]
-		const facts = { proposal: id, number: found.row.revisionNumber }
-		if (message !== null)
-			for (const person of contactsOf(tx, client, { whoMayApprove: true }))
-				enqueue(tx, stamp, { message, person, facts })
+		const sealed = reason === '' ? null : seal(tx, stamp, found.row.clientId, { reason })
+		takeStep(tx, stamp, viewer, found, { step, to: decision.to, sealed, remains: due })
+		tell(tx, stamp, found, step)
 		return { ok: true }
 	})
 }

@@ -42,6 +42,8 @@ export const proposal = sqliteTable(
 		valueCents: integer('value_cents'),
 		/** Tenths of a per cent. */
 		marginTenths: integer('margin_tenths'),
+		/** What remains due of one that was cancelled after its approval, tax included. */
+		remainsCents: integer('remains_cents'),
 		/** What the address of its cover ends in: 16 random bytes that lead to nothing else. */
 		cardKey: text('card_key').unique(),
 		createdAt: momentColumn('created_at').notNull(),
@@ -51,6 +53,7 @@ export const proposal = sqliteTable(
 		index('proposal_season').on(table.seasonId, table.state, table.answerBy),
 		oneOf('proposal_state', table.state, kept),
 		check('proposal_published', sql`(${table.revisionNumber} = 0) = (${table.revisionHash} IS NULL)`),
+		check('proposal_remains', sql`${table.remainsCents} IS NULL OR ${table.remainsCents} >= 0`),
 		check('proposal_unpublished', sql`${table.revisionNumber} > 0 OR ${table.state} = 'drafting'`),
 	],
 )

@@ -35,6 +35,8 @@ export type SeasonRow = {
 	readonly note: string
 	/** Whether the answer that stands was taken down on the phone. */
 	readonly isByPhone: boolean
+	/** Of one that was cancelled: what is still to be paid. */
+	readonly remainsCents: Cents | null
 	/** Of this client's visits to plan one that they asked for, since something is wrong; null where there is none. */
 	readonly wrong: VisitId | null
 }
@@ -65,6 +67,7 @@ function rowOf({ row, words, word, ...shown }: Shows, today: Day): SeasonRow {
 	const value = {
 		valueCents: row.valueCents === null ? null : cents(row.valueCents),
 		marginTenths: row.marginTenths,
+		remainsCents: row.remainsCents === null ? null : cents(row.remainsCents),
 	}
 	const dates = { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy }
 	const state = stateOf(row.state, revision, answerBy, today).is

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { quarters } from '../season/season'
-import { dayField, idField, onceField, text, tick } from './fields'
+import { dayField, emptyOr, idField, moneyField, onceField, text, tick } from './fields'
 
 export const planForm = z
 	.strictObject({
@@ -77,6 +77,12 @@ export const steerForm = z
 		proposal: idField<'proposal'>(),
 		step: z.enum(['withdraw', 'reopen', 'cancel', 'install']),
 		reason: text(500, { lines: true }),
+		/** What remains due; asked for where an approval is cancelled. */
+		remains: emptyOr(moneyField).optional(),
+	})
+	.refine(({ step, remains }) => step !== 'cancel' || typeof remains === 'number', {
+		message: 'Say what remains due: 0 where nothing does.',
+		path: ['remains'],
 	})
 	.refine(({ step, reason }) => reason !== '' || (step !== 'reopen' && step !== 'cancel'), {
 		message: 'Say why: the reason is kept in the record.',

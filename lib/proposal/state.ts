@@ -38,6 +38,7 @@ export type Refusal =
 	| 'installed'
 	| 'not approved'
 	| 'nothing to withdraw'
+	| 'more than was approved'
 
 export type Decision = { readonly ok: true; readonly to: KeptState } | { readonly ok: false; readonly why: Refusal }
 

@@ -20,6 +20,8 @@ export type RowFacts = {
 	readonly marginTenths: number | null
 	readonly note: string
 	readonly isByPhone: boolean
+	/** Of one that was cancelled: what is still to be paid. */
+	readonly remainsCents: Cents | null
 }
 
 /** A row in finished words. */
@@ -110,11 +112,12 @@ export function rowView(row: RowFacts, today: Day, timeZone: string, money: Mone
 	const left = isOut && row.answerBy !== null ? daysBetween(today, row.answerBy) : null
 	const reminded = on(row.remindedAt)
 	const several = row.paletteCount > 1
+	const due = row.remainsCents === null || row.remainsCents === 0 ? '' : `${money(row.remainsCents)} remains due`
 	return {
 		waiting: since === null ? '' : days(daysBetween(since, today)),
 		left: left === null ? '' : leftInWords(left),
 		isSoon: left !== null && left <= soonDays,
-		more: withPhone(moreOf(row.state, row.note, dates), row),
+		more: due || withPhone(moreOf(row.state, row.note, dates), row),
 		palette: several ? `${row.paletteCount} palettes` : row.palette,
 		value: row.valueCents === null ? '' : `${several ? 'from ' : ''}${money(row.valueCents)}`,
 		margin: row.marginTenths === null ? '' : percent(Math.round(row.marginTenths / 10)),

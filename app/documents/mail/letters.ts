@@ -5,6 +5,7 @@ import { list } from '@/lib/format/words'
 import { everything } from '@/lib/pricing/quote/choice'
 import { quote } from '@/lib/pricing/quote/quote'
 import { answeredBy } from '@/lib/proposal/offer/answered-by'
+import { remainsInWords } from '@/lib/proposal/offer/due-words'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import { receipt } from '@/lib/proposal/offer/receipt'
 import { seasonName } from '@/lib/season/season'
@@ -187,12 +188,15 @@ export function takenBackLetter({ offer }: MailedProposal): Filled {
 	}
 }
 
-export function cancelledLetter({ offer, answer }: MailedProposal): Filled {
+export function cancelledLetter({ offer, answer, remains }: MailedProposal): Filled {
 	const season = seasonName(offer.season)
+	const format = moneyFormat(offer.options[0]?.prices.currency ?? 'USD')
+	const due = remains === null ? [] : [remainsInWords(remains, format)]
 	return {
 		subject: `Cancelled: your design for ${season}`,
 		paragraphs: [
 			`Your design for ${season}, ${offer.title}, is cancelled: nothing of it goes in. Your approval${under(answer)} stays in our record.`,
+			...due,
 		],
 		label: 'See where it stands',
 	}

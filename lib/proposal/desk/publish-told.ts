@@ -27,6 +27,7 @@ export function notPublishedInWords(why: NotPublished): string {
 		case 'a change was asked for':
 		case 'not approved':
 		case 'nothing to withdraw':
+		case 'more than was approved':
 			return notAny
 		default:
 			return why satisfies never

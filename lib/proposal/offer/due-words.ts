@@ -1,6 +1,7 @@
 import type { MoneyFormat } from '../../format/money'
 import { list } from '../../format/words'
 import type { Due, When } from '../../pricing/quote/due'
+import type { Cents } from '../../units/cents'
 
 function whenInWords(when: When): string {
 	switch (when.is) {
@@ -21,3 +22,7 @@ function whenInWords(when: When): string {
 export function dueInWords(due: readonly Due[], money: MoneyFormat): string {
 	return list(due.map(({ cents, when }) => `${money(cents)} ${whenInWords(when)}`))
 }
+
+/** What is still to be paid of a season that was cancelled after its approval. */
+export const remainsInWords = (remains: Cents, money: MoneyFormat): string =>
+	remains === 0 ? 'Nothing remains due.' : `${money(remains)} remains due, tax included.`

@@ -20,6 +20,7 @@ const refusals: Record<AnswerRefusal, string> = {
 	installed: 'This design is in already. Your answer was not taken.',
 	'not approved': 'This has not been approved.',
 	'nothing to withdraw': 'There is nothing to take back.',
+	'more than was approved': 'More cannot remain due than was approved.',
 	'that palette is not offered': 'That palette is not offered. Your answer was not taken: choose one of those below.',
 	'that extra is not offered': 'One of the extras is not offered. Your answer was not taken: choose again below.',
 	'that place is not in the design':
@@ -83,7 +84,7 @@ export function standsInWords(state: State, given: Given | undefined): string | 
 		case 'skipped':
 			return `This season was skipped${answered}.`
 		case 'cancelled':
-			return 'This season has been cancelled.'
+			return 'This season has been cancelled: nothing of it goes in.'
 		case 'withdrawn':
 			return 'We have taken this proposal back. There is nothing to answer.'
 		case 'lapsed':

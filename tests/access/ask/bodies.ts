@@ -145,7 +145,13 @@ const actionForms: Readonly<Record<string, Form>> = {
 	takeChange: (things) => [...byPhone(things), ['about', 'whole'], ['note', 'A little taller.']],
 	takeSkip: (things) => [...byPhone(things), ['why', 'They are away.']],
 	publish: ({ proposal, version }) => [once(), ['proposal', proposal], ['version', String(version)]],
-	steer: ({ proposal }) => [once(), ['proposal', proposal], ['step', 'withdraw'], ['reason', 'A pot broke.']],
+	steer: ({ proposal }) => [
+		once(),
+		['proposal', proposal],
+		['step', 'withdraw'],
+		['reason', 'A pot broke.'],
+		['remains', ''],
+	],
 	saveClient: ({ client }) => [
 		once(),
 		['client', client],

@@ -47,6 +47,7 @@ describe('what a mail reports', () => {
 			timeZone: 'America/New_York',
 			coverKey: expect.stringMatching(/^[0-9a-f]{32}$/),
 			number: 2,
+			remains: null,
 			isStanding: true,
 			isWaiting: false,
 		})

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
+import { readOffer } from '@/db/proposals/read-offer'
 import { type Steering, steer } from '@/db/proposals/steer'
 import type { WinterKey } from '@/demo/cast/proposals/proposals'
 import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
+import { cents } from '@/lib/units/cents'
 import { id } from '@/lib/units/id'
 import { changesOf, refused } from '../stage/rows'
 import { fillDisk, stranger, studio } from '../stage/studio'
@@ -38,7 +40,8 @@ describe('a step of the studio’s own', () => {
 			sqlite.prepare('SELECT act, object, client_id, facts, sealed FROM event ORDER BY seq DESC').get(),
 		)
 		const client = of.cast().clients[key].id
-		expect(line).toEqual({ act, object: `proposal ${idOf(key)}`, client_id: client, facts: '{}', sealed: null })
+		const facts = step === 'cancel' ? '{"remains":0}' : '{}'
+		expect(line).toEqual({ act, object: `proposal ${idOf(key)}`, client_id: client, facts, sealed: null })
 	})
 
 	test.each([
@@ -65,6 +68,35 @@ describe('a step of the studio’s own', () => {
 				.get(),
 		)
 		expect(words).toBe(JSON.stringify({ reason }))
+	})
+})
+
+describe('an approval that is cancelled', () => {
+	const total = async () => (await page('creditUnion')).answer?.totalCents ?? 0
+
+	test('keeps what remains due, from nothing to all that was approved, for the client to read', async () => {
+		for (const part of [0, 0.25, 1]) {
+			const remains = cents(Math.round((await total()) * part))
+			await changesOf(of.folder(), () => by('designer', steering('creditUnion', 'cancel', { remains })))
+			expect((await readOffer(await of.as('creditUnionApprover'), idOf('creditUnion'), of.stamp()))?.remains).toBe(
+				remains,
+			)
+			stranger(of.folder(), (sqlite) => sqlite.exec("UPDATE proposal SET state = 'approved' WHERE state = 'cancelled'"))
+		}
+	})
+
+	test('cannot leave more due than was approved', async () => {
+		const remains = cents((await total()) + 1)
+		const { said, did } = await changesOf(of.folder(), () =>
+			by('designer', steering('creditUnion', 'cancel', { remains })),
+		)
+		expect([said, did]).toEqual([{ ok: false, why: 'more than was approved' }, {}])
+	})
+
+	test.each(['withdraw', 'install'] as const)('only then: %s leaves nothing due', async (step) => {
+		const key = step === 'install' ? 'creditUnion' : 'bakery'
+		must(key, await by('designer', steering(key, step, { remains: cents(500) })))
+		expect((await page(key)).remains).toBeNull()
 	})
 })
 

@@ -74,18 +74,34 @@ describe('steps of a proposal', () => {
 	})
 
 	test.each(['withdraw', 'reopen', 'cancel', 'install'])('steered: %s', (step) => {
-		const steer = { once: uuid(10), proposal: uuid(11), step, reason: ' the client moved ' }
+		const steer = { once: uuid(10), proposal: uuid(11), step, reason: ' the client moved ', remains: '120.50' }
 		const result = read(steerForm, steer)
-		expect(result.ok && result.value).toEqual({ ...steer, reason: 'the client moved' })
+		expect(result.ok && result.value).toEqual({ ...steer, reason: 'the client moved', remains: 12_050 })
 	})
 
 	test.each([
 		{ step: 'reopen', says: { reason: 'Say why: the reason is kept in the record.' } },
-		{ step: 'cancel', says: { reason: 'Say why: the reason is kept in the record.' } },
+		{
+			step: 'cancel',
+			says: {
+				reason: 'Say why: the reason is kept in the record.',
+				remains: 'Say what remains due: 0 where nothing does.',
+			},
+		},
 		{ step: 'withdraw', says: {} },
 		{ step: 'install', says: {} },
 	])('$step without a reason', ({ step, says }) => {
 		expect(errorsOf(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: ' \n ' }))).toEqual(says)
+	})
+
+	test.each([
+		['', 'Say what remains due: 0 where nothing does.'],
+		['-5', 'Give an amount such as 12.50, to the cent.'],
+		['12.505', 'Give an amount such as 12.50, to the cent.'],
+		['nothing', 'Give an amount such as 12.50, to the cent.'],
+	])('cancelled with “%s” remaining due', (remains, says) => {
+		const steer = { once: uuid(10), proposal: uuid(11), step: 'cancel', reason: 'They moved.', remains }
+		expect(errorsOf(read(steerForm, steer))).toEqual({ remains: says })
 	})
 
 	test.each(['approve', 'publish', 'skip', 'lapse', ''])('never steered: “%s”', (step) => {

@@ -23,6 +23,7 @@ const facts: RowFacts = {
 	marginTenths: 523,
 	note: '',
 	isByPhone: false,
+	remainsCents: null,
 }
 
 const view = (more: Partial<RowFacts>, today: Day = day('2026-10-09')) =>

@@ -3,7 +3,9 @@ import { Notes } from '@/app/ui/offer/notes'
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
+import { moneyFormat } from '@/lib/format/money'
 import { answeredBy } from '@/lib/proposal/offer/answered-by'
+import { remainsInWords } from '@/lib/proposal/offer/due-words'
 import { isRefusal, refusalInWords, revisedInWords, standsInWords } from '@/lib/proposal/offer/told'
 import { dayOf } from '@/lib/units/day'
 
@@ -24,7 +26,10 @@ export function Told({ page, read, told }: Props) {
 		reference: answer.reference,
 		purchaseOrder: answer.words?.purchaseOrder ?? '',
 	}
-	const stands = standsInWords(state, given)
+	const currency = page.offer?.options[0]?.prices.currency ?? 'USD'
+	const remains = page.remains === null ? '' : ` ${remainsInWords(page.remains, moneyFormat(currency))}`
+	const said = standsInWords(state, given)
+	const stands = said && `${said}${remains}`
 	const refused = told !== undefined && isRefusal(told) ? refusalInWords(told) : null
 	const isRevised = state.is === 'waiting for an answer' && read !== undefined && read !== page.hash
 	const alert = refused ?? (isRevised ? revisedInWords : null)

@@ -102,7 +102,10 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['proposal', 'revision'],
 	},
 	publish: { fields: { proposal: 'id', version: 'number' }, hidden: ['proposal', 'version'] },
-	steer: { fields: { proposal: 'id', step: 'choice', reason: 'lines' }, hidden: ['proposal', 'step'] },
+	steer: {
+		fields: { proposal: 'id', step: 'choice', reason: 'lines', remains: 'money' },
+		hidden: ['proposal', 'step'],
+	},
 	saveClient: {
 		fields: {
 			client: 'id',

@@ -17,6 +17,7 @@ const refusals: Record<AnswerRefusal, RegExp> = {
 	installed: /is in already.*not taken/,
 	'not approved': /has not been approved/,
 	'nothing to withdraw': /nothing to take back/,
+	'more than was approved': /cannot remain due/,
 	'that palette is not offered': /palette is not offered.*not taken/,
 	'that extra is not offered': /extras is not offered.*not taken/,
 	'that place is not in the design': /place that is not in this design.*not taken/,
@@ -82,8 +83,8 @@ describe('how a proposal stands', () => {
 		},
 		{
 			state: { is: 'cancelled', revision },
-			says: 'This season has been cancelled.',
-			answered: 'This season has been cancelled.',
+			says: 'This season has been cancelled: nothing of it goes in.',
+			answered: 'This season has been cancelled: nothing of it goes in.',
 		},
 		{
 			state: { is: 'withdrawn', revision },

@@ -1,6 +1,6 @@
 import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
-import { described, Field } from '@/app/ui/field'
+import { described, Field, TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
 import type { Attempt, FieldErrors } from '@/lib/forms/read'
 import type { State } from '@/lib/proposal/state'
@@ -11,6 +11,8 @@ type Step = {
 	readonly label: string
 	readonly says: string
 	readonly reason: 'needed' | 'optional'
+	/** Whether it is said what remains due. */
+	readonly isSettled?: true
 }
 
 const open: Step[] = [
@@ -32,8 +34,9 @@ const approved: Step[] = [
 	{
 		step: 'cancel',
 		label: 'Cancel it',
-		says: 'The approval stays in the record; nothing goes in. The client hears of it by mail.',
+		says: 'The approval stays in the record; nothing goes in. The client hears of it by mail, with what remains due.',
 		reason: 'needed',
+		isSettled: true,
 	},
 ]
 
@@ -70,7 +73,7 @@ function byId({ reason, ...errors }: FieldErrors, box: string): FieldErrors {
 
 type OneProps = Step & { readonly proposal: string; readonly attempt: Attempt | undefined }
 
-function One({ step, label, says, reason, proposal, attempt }: OneProps) {
+function One({ step, label, says, reason, isSettled, proposal, attempt }: OneProps) {
 	const { typed, errors } = attempt ?? none
 	const box = `reason-${step}`
 	const error = errors.reason
@@ -96,6 +99,16 @@ function One({ step, label, says, reason, proposal, attempt }: OneProps) {
 						name="reason"
 					/>
 				</Field>
+				{isSettled && (
+					<TextField
+						name="remains"
+						label="What remains due, tax included"
+						hint="What was bought for them already, say: 0 where nothing remains."
+						inputMode="decimal"
+						value={one(typed, 'remains')}
+						error={errors.remains}
+					/>
+				)}
 				<button type="submit" className="act mt-3">
 					{label}
 				</button>
