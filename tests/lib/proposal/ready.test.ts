@@ -147,7 +147,10 @@ describe('a palette that stops it', () => {
 		{
 			name: 'a material that is gone',
 			more: pot(3, [typed(9, 'accent', 4)]),
-			is: at(line(3, 0, 'material'), '“Copper and plum”, Long box: one line names a material that is not in the catalogue.'),
+			is: at(
+				line(3, 0, 'material'),
+				'“Copper and plum”, Long box: one line names a material that is not in the catalogue.',
+			),
 		},
 		{
 			name: 'a material without a pack',

@@ -54,7 +54,9 @@ export function remove(draft: DraftText, target: Target): Done | undefined {
 		case 'extra': {
 			const at = draft.extras.findIndex(({ key }) => key === target.extra)
 			const extra = draft.extras[at]
-			return extra && { draft: { ...draft, extras: draft.extras.toSpliced(at, 1) }, removed: { is: 'extra', at, extra } }
+			return (
+				extra && { draft: { ...draft, extras: draft.extras.toSpliced(at, 1) }, removed: { is: 'extra', at, extra } }
+			)
 		}
 		case 'container': {
 			const at = draft.containers.findIndex(({ id }) => id === target.container)

@@ -32,7 +32,8 @@ export function removedInWords(removed: Removed, names: Names): string {
 	return `${capital(calledRemoved(removed, names))} ${was} removed.`
 }
 
-const linesList = (of: LinesOf) =>
+/** The list of lines that stand somewhere. */
+export const listOf = (of: LinesOf): string =>
 	'extra' in of ? `extras.${of.extra}.lines` : `options.${of.option}.pots.${of.container}`
 
 /** The list in which something was removed, and where in it: there it is offered to put it back. */
@@ -43,7 +44,7 @@ export function placeOf(removed: Removed): { readonly list: string; readonly at:
 		case 'colour':
 			return { list: `options.${removed.of}.palette`, at: removed.at }
 		case 'line':
-			return { list: linesList(removed.of), at: removed.at }
+			return { list: listOf(removed.of), at: removed.at }
 		case 'extra':
 			return { list: 'extras', at: removed.at }
 		case 'container':

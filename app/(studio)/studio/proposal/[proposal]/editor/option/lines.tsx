@@ -1,42 +1,56 @@
 'use client'
+import type { LinesOf } from '@/lib/proposal/desk/removed/removed'
+import { listOf } from '@/lib/proposal/desk/removed/told'
 import { usualHolding } from '@/lib/recipe/library/usual'
 import { holdingSchema, roleSchema, roles } from '@/lib/recipe/material'
 import { Box, Does, Pick } from '../box'
-import { byHand, type Known, type Line, type Part, replaced, without } from '../known'
+import { boxAt, byHand, type Known, type Line, type Part, replaced } from '../known'
+import { WithPutBack } from '../removal/put-back'
+import { useRemoval } from '../removal/use-removal'
 import { Another, type Swapping } from './another'
 
-type Props = Part<readonly Line[]> & Swapping & { readonly known: Known; readonly of: string }
+type Props = Part<readonly Line[]> &
+	Swapping & {
+		readonly known: Known
+		readonly of: string
+		/** Where they stand in the draft. */
+		readonly where: LinesOf
+		/** The path at which an empty list is met. */
+		readonly addAt: string
+	}
 
 const holdingWords = { sold: 'sold', lent: 'lent', own: 'client’s own' } as const
 
 /** What goes in, line by line: material, count, whose it is. */
-export function Lines({ value, onChange, errors, path, known, of, ...swapping }: Props) {
+export function Lines({ value, onChange, errors, path, known, of, where, addAt, ...swapping }: Props) {
+	const { takeOut, goTo } = useRemoval()
 	const [first] = known.materials
 	const add = () => {
-		if (first !== undefined)
-			onChange([
-				...value,
-				{ material: first.id, role: first.role, holding: usualHolding(first.kind), count: '1', ...byHand },
-			])
+		if (first === undefined) return
+		const { id: material, role, kind } = first
+		onChange([...value, { material, role, holding: usualHolding(kind), count: '1', ...byHand }])
+		goTo(`${path}.${value.length}.material`)
 	}
 	return (
 		<div>
 			<ul>
-				{Object.entries(value).map(([at, line]) => (
-					<LineRow
-						key={at}
-						value={line}
-						onChange={(next) => onChange(replaced(value, Number(at), next))}
-						onRemove={() => onChange(without(value, Number(at)))}
-						errors={errors}
-						path={`${path}.${at}`}
-						known={known}
-						of={`${of}, line ${Number(at) + 1}`}
-						{...swapping}
-					/>
-				))}
+				<WithPutBack list={listOf(where)} as="li">
+					{Object.entries(value).map(([at, line]) => (
+						<LineRow
+							key={at}
+							value={line}
+							onChange={(next) => onChange(replaced(value, Number(at), next))}
+							onRemove={() => takeOut({ is: 'line', of: where, at: Number(at) })}
+							errors={errors}
+							path={`${path}.${at}`}
+							known={known}
+							of={`${of}, line ${Number(at) + 1}`}
+							{...swapping}
+						/>
+					))}
+				</WithPutBack>
 			</ul>
-			<Does onClick={add}>
+			<Does at={addAt} onClick={add}>
 				Add a line<span className="sr-only"> to {of}</span>
 			</Does>
 		</div>
@@ -58,7 +72,7 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of, ...swappi
 				label={`Material, ${of}`}
 				value={value.material}
 				onChange={choose}
-				error={errors[`${path}.material`]}
+				{...boxAt(errors, `${path}.material`)}
 			>
 				{roles.map((role) => (
 					<optgroup key={role} label={role}>
@@ -79,7 +93,7 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of, ...swappi
 				className="text-end"
 				value={value.count}
 				onChange={(count) => onChange({ ...value, count, isKept: value.grows !== null })}
-				error={errors[`${path}.count`]}
+				{...boxAt(errors, `${path}.count`)}
 			/>
 			<span className="self-center text-sm text-soft">
 				{material?.unit}
@@ -102,7 +116,7 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of, ...swappi
 				label={`Whose it is, ${of}`}
 				value={value.holding}
 				onChange={(holding) => onChange({ ...value, holding: holdingSchema.parse(holding) })}
-				error={errors[`${path}.holding`]}
+				{...boxAt(errors, `${path}.holding`)}
 			>
 				{holdingSchema.options.map((holding) => (
 					<option key={holding} value={holding}>
