@@ -15,6 +15,7 @@ import { Options } from './option/options'
 import { BothTexts } from './publish/both-texts'
 import { PricePanel } from './publish/price-panel'
 import { SaveAndPublish } from './publish/save-and-publish'
+import { WayThere } from './publish/way-there'
 import { RemovalOf, useRemovals } from './removal/use-removal'
 import { useFocus } from './state/use-focus'
 import { usePriced } from './state/use-priced'
@@ -100,6 +101,7 @@ export function Editor({ proposal, version: first, draft: saved, problems, known
 						known={known}
 						findOthers={design.findOthers}
 					/>
+					<WayThere stops={stops} mayPublish={mayPublish} />
 				</div>
 				<div className="lg:sticky lg:top-4 lg:max-h-[calc(100vh-2rem)] lg:self-start lg:overflow-y-auto lg:px-1">
 					<PricePanel desk={priced.desk} isBehind={priced.isBehind} />

@@ -66,7 +66,7 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of, ...swappi
 		if (next !== undefined) onChange({ ...value, material: id, role: next.role, holding: usualHolding(next.kind) })
 	}
 	return (
-		<li className="grid grid-cols-[1fr_4.5rem] items-start gap-x-2 gap-y-1 border-t border-line py-1 sm:grid-cols-[1fr_4.5rem_4.5rem_7rem_7rem_auto]">
+		<li className="grid grid-cols-[1fr_4.5rem_3.75rem] items-start gap-x-2 gap-y-1 border-t border-line py-1 sm:grid-cols-[1fr_4.5rem_4.5rem_7rem_7rem_auto]">
 			<Pick
 				hidden
 				label={`Material, ${of}`}
@@ -101,39 +101,41 @@ function LineRow({ value, onChange, onRemove, errors, path, known, of, ...swappi
 					<Kept isKept={value.isKept} of={of} onChange={(isKept) => onChange({ ...value, isKept })} />
 				)}
 			</span>
-			<Pick
-				hidden
-				label={`Role, ${of}`}
-				value={value.role}
-				onChange={(role) => onChange({ ...value, role: roleSchema.parse(role) })}
-			>
-				{roles.map((role) => (
-					<option key={role}>{role}</option>
-				))}
-			</Pick>
-			<Pick
-				hidden
-				label={`Whose it is, ${of}`}
-				value={value.holding}
-				onChange={(holding) => onChange({ ...value, holding: holdingSchema.parse(holding) })}
-				{...boxAt(errors, `${path}.holding`)}
-			>
-				{holdingSchema.options.map((holding) => (
-					<option key={holding} value={holding}>
-						{holdingWords[holding]}
-					</option>
-				))}
-			</Pick>
-			<span className="col-span-2 flex items-start gap-x-4 sm:col-span-1">
-				{material && <Another material={material} of={of} {...swapping} />}
-				<Does onClick={onRemove}>
-					Remove
-					<span className="sr-only">
-						{' '}
-						{material?.name ?? 'the line'}, {of}
-					</span>
-				</Does>
-			</span>
+			<div className="col-span-3 flex items-start gap-x-2 sm:contents">
+				<Pick
+					hidden
+					label={`Role, ${of}`}
+					value={value.role}
+					onChange={(role) => onChange({ ...value, role: roleSchema.parse(role) })}
+				>
+					{roles.map((role) => (
+						<option key={role}>{role}</option>
+					))}
+				</Pick>
+				<Pick
+					hidden
+					label={`Whose it is, ${of}`}
+					value={value.holding}
+					onChange={(holding) => onChange({ ...value, holding: holdingSchema.parse(holding) })}
+					{...boxAt(errors, `${path}.holding`)}
+				>
+					{holdingSchema.options.map((holding) => (
+						<option key={holding} value={holding}>
+							{holdingWords[holding]}
+						</option>
+					))}
+				</Pick>
+				<span className="ms-auto flex items-start gap-x-3 whitespace-nowrap sm:ms-0 sm:gap-x-4">
+					{material && <Another material={material} of={of} {...swapping} />}
+					<Does onClick={onRemove}>
+						Remove
+						<span className="sr-only">
+							{' '}
+							{material?.name ?? 'the line'}, {of}
+						</span>
+					</Does>
+				</span>
+			</div>
 		</li>
 	)
 }

@@ -7,6 +7,9 @@ import { publish } from '../../actions'
 import type { Saving } from '../state/use-saving'
 import { Stops, stopsInWords } from './stops'
 
+/** Where saving and publishing stand on the page. */
+export const publishId = 'publish'
+
 type Props = {
 	readonly proposal: string
 	readonly saving: Saving
@@ -50,7 +53,7 @@ export function SaveAndPublish(props: Props) {
 		setTimeout(() => form.current?.requestSubmit(), 0)
 	}
 	return (
-		<section aria-label="Save and publish" className="mt-6 border-t-2 border-ink pt-3">
+		<section id={publishId} aria-label="Save and publish" className="mt-6 border-t-2 border-ink pt-3">
 			{(mayPublish || stops.length > 0) && <Stops stops={stops} recipients={recipients} clientPage={clientPage} />}
 			<p className="sr-only" aria-live="polite">
 				{mayPublish && stopsInWords(stops)}
