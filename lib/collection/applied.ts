@@ -30,10 +30,13 @@ type Made = { readonly option: DraftOption; readonly fit: Fit; readonly told: re
 
 function potsOf(design: Design, colours: Judged['colours'], ground: Ground, { recipes }: Shelf) {
 	const { materials } = ground.facts
-	const wanted = wantedFor(ground)
 	const all = cardsToFill(ground).map((card) => {
 		const id = design.recipes[plantedAs(card)] ?? design.recipes.pot
-		const { recipe, told } = soundRecipe(recipes.find((each) => each.id === id)?.lines ?? [], materials, wanted)
+		const { recipe, told } = soundRecipe(
+			recipes.find((each) => each.id === id)?.lines ?? [],
+			materials,
+			wantedFor(ground, card.id),
+		)
 		const lines = grownLines(dressed(recipe, colours, materials), [], card, materials)
 		return { pot: { container: card.id, lines }, told }
 	})

@@ -16,6 +16,7 @@ import {
 	tick,
 } from './fields'
 import { lengthField, measureField } from './length-field'
+import { weightField } from './weight-field'
 import { zoneField } from './zone-field'
 
 const newOr = <Of extends string>() => emptyOr(idField<Of>())
@@ -106,6 +107,8 @@ const site = {
 	limitedWeight: z.enum(card.limits),
 }
 
+const mostVesselKg = 2000
+
 const cardFields = (unit: LengthUnit) =>
 	z.strictObject({
 		once: onceField,
@@ -119,7 +122,7 @@ const cardFields = (unit: LengthUnit) =>
 		owner: z.enum(['client', 'studio']),
 		hasLiner: tick,
 		hasDrainHole: tick,
-		vesselKg: emptyOr(decimalField(0, 2000)),
+		vesselKg: emptyOr(weightField(mostVesselKg, unit)),
 		...measures(unit),
 		...site,
 		walkLeftCm: emptyOr(lengthField(0, 2000, unit)),

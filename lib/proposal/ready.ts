@@ -9,25 +9,26 @@ const problem = (at: string, says: string): Problem => ({ at, says })
 const when = (is: boolean, at: string, says: string): Problem[] => (is ? [problem(at, says)] : [])
 
 function dateProblems({ window: { from, to }, answerBy }: Draft, today: Day): Problem[] {
-	if (from === null || to === null) return [problem('window', 'Say when it goes in.')]
+	if (from === null || to === null) return [problem(`window.${from === null ? 'from' : 'to'}`, 'Say when it goes in.')]
 	if (answerBy === null) return [problem('answerBy', 'Say by when you need the answer.')]
 	return [
-		...when(to < from, 'window', 'The install window ends before it begins.'),
+		...when(to < from, 'window.to', 'The install window ends before it begins.'),
 		...when(answerBy < today, 'answerBy', 'The day to answer by has passed.'),
 		...when(answerBy > from, 'answerBy', 'The answer would come after the first day of the install.'),
 	]
 }
 
 function lineProblems(lines: readonly DraftLine[], at: string, of: string, { materials }: Facts): Problem[] {
-	return lines.flatMap(({ material, count, holding }) => {
-		const found = materials.get(material)
-		if (found === undefined) return [problem(at, `${of}: one line names a material that is not in the catalogue.`)]
+	return lines.flatMap(({ material, count, holding }, index) => {
+		const [found, line] = [materials.get(material), `${at}.lines.${index}`]
+		if (found === undefined)
+			return [problem(`${line}.material`, `${of}: one line names a material that is not in the catalogue.`)]
 		return [
-			...when(found.pack === null, at, `${of}: ${found.name} has no pack with a price yet.`),
-			...when(count.value === 0, at, `${of}: ${found.name} has a count of nothing.`),
+			...when(found.pack === null, `${line}.material`, `${of}: ${found.name} has no pack with a price yet.`),
+			...when(count.value === 0, `${line}.count`, `${of}: ${found.name} has a count of nothing.`),
 			...when(
 				holding === 'lent' && !canBeLent(found.kind),
-				at,
+				`${line}.holding`,
 				`${of}: ${found.name} does not come back, so it cannot be lent.`,
 			),
 		]
@@ -39,17 +40,15 @@ function optionProblems(option: DraftOption, draft: Draft, facts: Facts): Proble
 	const called = option.name === '' ? 'A palette' : `“${option.name}”`
 	const pots = cardsOf(draft, facts).flatMap(({ id, name }) => {
 		const lines = option.pots.find(({ container }) => container === id)?.lines ?? []
-		if (lines.length === 0) return [problem(`${at}.pots`, `${called}: nothing is in ${name} yet.`)]
-		return lineProblems(lines, `${at}.pots`, `${called}, ${name}`, facts)
+		const pot = `${at}.pots.${id}`
+		if (lines.length === 0) return [problem(pot, `${called}: nothing is in ${name} yet.`)]
+		return lineProblems(lines, pot, `${called}, ${name}`, facts)
 	})
+	const nameless = option.palette.findIndex(({ name }) => name === '')
 	return [
 		...when(option.name === '', `${at}.name`, 'Give the palette a name.'),
 		...when(option.palette.length === 0, `${at}.palette`, `${called} has no colours yet.`),
-		...when(
-			option.palette.some(({ name }) => name === ''),
-			`${at}.palette`,
-			`${called}: a colour has no name.`,
-		),
+		...when(nameless >= 0, `${at}.palette.${nameless}.name`, `${called}: a colour has no name.`),
 		...pots,
 	]
 }
@@ -58,11 +57,15 @@ function extraProblems({ key, name, place, minutes, lines }: DraftExtra, draft: 
 	const at = `extras.${key}`
 	const isVisited = cardsOf(draft, facts).some((card) => card.place === place)
 	return [
-		...when(name === '', at, 'Give the extra a name.'),
-		...when(!isVisited, at, `${name || 'The extra'} belongs to a place that has no container in this proposal.`),
+		...when(name === '', `${at}.name`, 'Give the extra a name.'),
+		...when(
+			!isVisited,
+			`${at}.place`,
+			`${name || 'The extra'} belongs to a place that has no container in this proposal.`,
+		),
 		...when(
 			lines.length === 0 && minutes === 0,
-			at,
+			`${at}.minutes`,
 			`${name || 'The extra'} has neither material nor minutes, so no price.`,
 		),
 		...lineProblems(lines, at, name || 'The extra', facts),

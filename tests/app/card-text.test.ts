@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { cardText, keptLengths } from '@/app/(studio)/studio/clients/[client]/container/card-text'
+import { cardText, keptMeasures } from '@/app/(studio)/studio/clients/[client]/container/card-text'
 import type { ClientPage } from '@/db/clients/read-clients'
 import { usualWallCm } from '@/lib/container/card'
 import { containerForm } from '@/lib/forms/client-forms'
@@ -53,6 +53,11 @@ describe('a card as its form shows it, in inches', () => {
 		expect(shown(card)).toMatchObject({ topCm: '18', topDepthCm: '16.125', bottomCm: '11.875', walkLeftCm: '48' })
 	})
 
+	test('the weight of the empty vessel in pounds', () => {
+		expect(shown(card)).toMatchObject({ vesselKg: '16.535' })
+		expect(cardText(card, 'cm')).toMatchObject({ vesselKg: '7.5' })
+	})
+
 	test('what is usual stays empty, what was measured does not', () => {
 		expect(shown(card)).toMatchObject({ wallCm: '', headspaceCm: '' })
 		expect(shown({ ...card, wallCm: 1.27, headspaceCm: 3.81 })).toMatchObject({ wallCm: '0.5', headspaceCm: '1.5' })
@@ -68,6 +73,6 @@ describe('a card as its form shows it, in inches', () => {
 		})
 		expect([once, client, place, container]).toEqual([uuid(6), uuid(7), of.placeId, of.id])
 		const { id: _id, placeId, position, retiredAt, ...kept } = of
-		expect(keptLengths(saved, of, 'in')).toEqual(kept)
+		expect(keptMeasures(saved, of, 'in')).toEqual(kept)
 	})
 })

@@ -154,7 +154,9 @@ describe('single stories', () => {
 		['bicycles', []],
 		['unpriced', ['options.c.pots', 'options.c.pots']],
 	] as const)('what stops the draft of %s: %j', async (key, at) => {
-		expect((await deskOf(cast.proposals[key])).problems.map((problem) => problem.at)).toEqual(at)
+		expect(
+			(await deskOf(cast.proposals[key])).problems.map((problem) => problem.at.split('.').slice(0, 3).join('.')),
+		).toEqual(at)
 	})
 })
 
@@ -184,7 +186,7 @@ describe('margins', () => {
 		const thin: string[] = []
 		for (const id of ids) {
 			const { options, problems } = await deskOf(id)
-			const isEmpty = (key: string) => problems.some(({ at }) => at === `options.${key}.pots`)
+			const isEmpty = (key: string) => problems.some(({ at }) => at.startsWith(`options.${key}.pots.`))
 			if (options.some(({ key, mend }) => mend.length > 0 && !isEmpty(key))) thin.push(id)
 		}
 		expect(thin).toEqual([cast.proposals.bookshop])

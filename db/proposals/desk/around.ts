@@ -1,10 +1,10 @@
-import { and, eq, inArray, isNull, ne, notInArray } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull, notInArray, or, type SQL, sql } from 'drizzle-orm'
 import type { Around, Neighbour, OtherPalette } from '@/lib/proposal/design/around/around'
-import { isSameStreet } from '@/lib/proposal/design/around/same-street'
+import { streetOf, streetWord } from '@/lib/proposal/design/around/street'
 import { type Draft, draftSchema } from '@/lib/proposal/draft'
 import type { Facts } from '@/lib/proposal/facts'
 import { isHex } from '@/lib/units/hex'
-import type { ProposalId } from '@/lib/units/id'
+import type { ProposalId, SeasonId } from '@/lib/units/id'
 import type { Reading } from '../../open'
 import { client, draft, place, proposal, season } from '../../schema'
 import type { Found } from '../find'
@@ -28,9 +28,18 @@ function lastYearOf(db: Reading, { client: of, season: now }: Found): OtherPalet
 	return row === undefined ? null : chosenIn(row)
 }
 
-/** Other clients with a proposal of the season that is still alive, place by place. */
-function others(db: Reading, { client: of, row: { seasonId } }: Found) {
-	return db
+const plainAddress = sql`replace(replace(replace(lower(${place.address}), '.', ''), '’', ''), '''', '')`
+
+/** Places that may be in the streets of some addresses; all of them where an address has no word to know its street by. */
+function mayBeNear(addresses: readonly string[]): SQL | undefined {
+	const words = addresses.filter((each) => streetOf(each) !== null).map(streetWord)
+	if (words.includes(null)) return undefined
+	return words.length === 0 ? sql`0` : or(...words.map((word) => sql`instr(${plainAddress}, ${word}) > 0`))
+}
+
+/** Places of clients with a proposal of the season that is still alive, and the street of each. */
+function doorsWhere(db: Reading, season: SeasonId, near: SQL | undefined) {
+	const rows = db
 		.select({
 			client: client.id,
 			name: client.name,
@@ -43,15 +52,16 @@ function others(db: Reading, { client: of, row: { seasonId } }: Found) {
 		.from(proposal)
 		.innerJoin(client, and(eq(client.id, proposal.clientId), isNull(client.archivedAt)))
 		.innerJoin(place, eq(place.clientId, client.id))
-		.where(
-			and(
-				eq(proposal.seasonId, seasonId),
-				ne(client.id, of.id),
-				notInArray(proposal.state, ['skipped', 'withdrawn', 'cancelled']),
-			),
-		)
+		.where(and(eq(proposal.seasonId, season), notInArray(proposal.state, ['skipped', 'withdrawn', 'cancelled']), near))
+		.orderBy(asc(client.name), asc(client.id), asc(place.position), asc(place.id))
 		.all()
+	return rows.map(({ address, ...row }) => ({ ...row, street: streetOf(address) }))
 }
+
+export type Doors = ReturnType<typeof doorsWhere>
+
+/** All doors of a season, read once where many of its drafts are gone through. */
+export const doorsIn = (db: Reading, season: SeasonId): Doors => doorsWhere(db, season, undefined)
 
 function draftsOf(db: Reading, ids: readonly ProposalId[]): ReadonlyMap<ProposalId, Draft> {
 	const rows = db
@@ -65,11 +75,21 @@ function draftsOf(db: Reading, ids: readonly ProposalId[]): ReadonlyMap<Proposal
 const draftedIn = (of: Draft | undefined): OtherPalette[] =>
 	of?.options.map(({ name, palette }) => ({ name, hexes: palette.map(({ hex }) => hex) })) ?? []
 
-/** What this draft is held against: last year's choice, and the palettes of other clients in the same streets. */
-export function aroundIn(db: Reading, found: Found, { sites }: Pick<Facts, 'sites'>): Around {
-	const near = others(db, found).flatMap((other) =>
-		sites.filter(({ address }) => isSameStreet(address, other.address)).map(({ id }) => ({ ...other, place: id })),
-	)
+/** Other clients' doors in the streets of a draft's places, for each place apart. */
+function doorsNear(db: Reading, { client: of, row: { seasonId } }: Found, sites: Facts['sites'], all?: Doors) {
+	const doors = all ?? doorsWhere(db, seasonId, mayBeNear(sites.map(({ address }) => address)))
+	const streets = sites.map(({ id, address }) => ({ id, street: streetOf(address) }))
+	return doors
+		.filter((door) => door.client !== of.id && door.street !== null)
+		.flatMap((door) => streets.filter(({ street }) => street === door.street).map(({ id }) => ({ ...door, place: id })))
+}
+
+/**
+ * What this draft is held against: last year's choice, and the palettes of other clients in the same streets. Of the
+ * season's doors only those are read that may be near, unless all were read before.
+ */
+export function aroundIn(db: Reading, found: Found, { sites }: Pick<Facts, 'sites'>, all?: Doors): Around {
+	const near = doorsNear(db, found, sites, all)
 	const open = near.filter(({ state }) => state !== 'approved' && state !== 'installed')
 	const drafts = draftsOf(
 		db,

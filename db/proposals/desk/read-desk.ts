@@ -3,6 +3,8 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { SiteColour } from '@/lib/colour/palette/palette'
 import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { Draft } from '@/lib/proposal/draft'
+import type { Problem } from '@/lib/proposal/problem'
+import { problems } from '@/lib/proposal/ready'
 import type { State } from '@/lib/proposal/state'
 import type { Season } from '@/lib/season/season'
 import type { Day } from '@/lib/units/day'
@@ -34,6 +36,8 @@ export type Desk = {
 	readonly timeZone: string
 	readonly version: number
 	readonly draft: Draft
+	/** What stops it from being published as it was kept. */
+	readonly problems: readonly Problem[]
 	readonly number: number
 	readonly answer: GivenAnswer | undefined
 	/** What the address of its cover ends in; null before it is published. */
@@ -59,14 +63,17 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 		const found = findProposal(db, viewer, 'see the draft', id, stamp)
 		if (!found.ok || viewer.is !== 'staff') return undefined
 		const { client, season, state, today, studio, row } = found
-		const { sites, cards } = factsFor(db, found, viewer.person)
+		const facts = factsFor(db, found, viewer.person)
+		const { sites, cards } = facts
+		const kept = draftOf(db, id)
 		return {
 			client: { id: client.id, name: client.name },
 			season: { id: season.id, quarter: season.quarter, year: season.year },
 			state,
 			today,
 			timeZone: studio.timeZone,
-			...draftOf(db, id),
+			...kept,
+			problems: problems(kept.draft, facts, today),
 			number: row.revisionNumber,
 			answer: lastAnswer(db, found),
 			coverKey: row.cardKey,

@@ -7,7 +7,7 @@ import { fitsOf } from '@/lib/proposal/start/fit'
 import type { PersonId, SeasonId } from '@/lib/units/id'
 import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
-import { aroundIn } from '../../proposals/desk/around'
+import { aroundIn, doorsIn } from '../../proposals/desk/around'
 import { draftOf } from '../../proposals/documents'
 import { factsFor, sharedIn, siteColoursOf } from '../../proposals/facts'
 import { findProposal } from '../../proposals/find'
@@ -76,12 +76,12 @@ function fitsIn(
 	{ season: of, by }: { season: SeasonId; by: PersonId },
 	stamp: Pick<Stamp, 'at'>,
 ): DraftFit[] {
-	const shared = sharedIn(db, of, by)
+	const [shared, doors] = [sharedIn(db, of, by), doorsIn(db, of)]
 	return drafted(db, of).flatMap((row) => {
 		const found = findProposal(db, viewer, 'see the draft', row.proposal, stamp)
 		if (!found.ok) return []
 		const facts = factsFor(db, found, by, shared)
-		const beside = { site: siteColoursOf(db, facts), around: aroundIn(db, found, facts) }
+		const beside = { site: siteColoursOf(db, facts), around: aroundIn(db, found, facts, doors) }
 		const ground = { draft: draftOf(db, row.proposal).draft, facts, ...beside }
 		const first = ground.draft.containers[0]?.id
 		const shown = facts.cards.find(({ id }) => id === first)?.place ?? null

@@ -1,11 +1,9 @@
-import type { Light } from '../../container/card'
 import { type Substitute, substitutes } from '../../recipe/library/substitutes'
 import type { ContainerId, MaterialId } from '../../units/id'
 import type { StandIn } from '../desk/stand-in'
 import type { Draft } from '../draft'
 import type { Facts, Material } from '../facts'
-import { cardsOf } from '../job-of'
-import { monthOf } from './ask'
+import { wantedIn } from './wanted'
 
 const most = 12
 
@@ -27,14 +25,8 @@ type For = { readonly material: MaterialId; readonly container: ContainerId | nu
 export function standIns(draft: Draft, facts: Facts, { material, container }: For): StandIn[] | undefined {
 	const old = facts.materials.get(material)
 	if (old === undefined) return undefined
-	const cards = cardsOf(draft, facts)
-	const card = cards.find(({ id }) => id === container) ?? cards[0]
-	const place = facts.sites.find(({ id }) => id === card?.place)
-	const light: Light = card?.light ?? 'part'
-	const zone = facts.season.quarter === 'winter' ? (place?.zone ?? null) : null
 	const known = [...facts.materials.values()].filter(({ isRetired }) => !isRetired)
-	const wanted = { month: monthOf(draft, facts), zone, light, lengths: facts.studio.lengths }
-	return substitutes(old, known, wanted)
+	return substitutes(old, known, wantedIn(draft, facts, container))
 		.slice(0, most)
 		.map((each) => standIn(old, each))
 }

@@ -2,6 +2,7 @@ import { judgeOn } from '../../colour/palette/judge'
 import type { Judged } from '../../colour/palette/palette'
 import { list } from '../../format/words'
 import type { Finding } from '../../recipe/check/finding'
+import { aloneInWords } from '../design/around/alone'
 import { potStates } from '../design/pot-state'
 import type { DraftOption } from '../draft'
 import type { Card } from '../facts'
@@ -13,7 +14,7 @@ export type Fit = {
 	readonly name: string
 	/** What speaks for it: "Copper is very near your door brass." */
 	readonly well: readonly string[]
-	/** What has to be looked at again, and where: empty where it fits. */
+	/** What has to be looked at again, and where, and what is bought for this client alone: empty where it fits. */
 	readonly badly: readonly string[]
 	/** 0 to 1, less for every pot that has to be looked at again. */
 	readonly worth: number
@@ -34,18 +35,25 @@ function grouped(found: readonly Found[]): string[] {
 	})
 }
 
-/** What weighs most, and a palette that was there before. */
+/** What has to be looked at again: what weighs most, and a palette that was there before. */
 const isAgain = ({ key, weight }: Finding): boolean => weight === 'look again' || key.startsWith('palette/')
 
-function findingsIn(option: DraftOption, { draft, facts, around }: Ground): { found: Found[]; share: number } {
+type In = { readonly found: readonly Found[]; readonly share: number; readonly alone: readonly string[] }
+
+function findingsIn(option: DraftOption, { draft, facts, around }: Ground): In {
 	const name = new Map(facts.cards.map((card: Card) => [card.id, card.name]))
 	const states = potStates(option, draft, facts, around).map(({ container, open }) => ({
 		at: name.get(container) ?? '',
 		again: open.filter(isAgain),
+		open,
 	}))
 	const found = states.flatMap(({ at, again }) => again.map(({ says }) => ({ says, at })))
 	const bad = states.filter(({ again }) => again.length > 0).length
-	return { found, share: states.length === 0 ? 0 : bad / states.length }
+	const alone = aloneInWords(
+		states.flatMap(({ open }) => open),
+		facts.materials,
+	)
+	return { found, share: states.length === 0 ? 0 : bad / states.length, alone }
 }
 
 function words({ parts, words: all, colours }: Judged, { site }: Ground): Pick<Fit, 'well' | 'badly'> {
@@ -57,12 +65,12 @@ function words({ parts, words: all, colours }: Judged, { site }: Ground): Pick<F
 /** How an option of a draft stands in each pot, and its palette, as it was judged, before the client's wall. */
 export function fitOf(option: DraftOption, judged: Judged | undefined, ground: Ground): Fit {
 	const { well, badly } = judged === undefined ? { well: [], badly: [] } : words(judged, ground)
-	const { found, share } = findingsIn(option, ground)
+	const { found, share, alone } = findingsIn(option, ground)
 	return {
 		option: option.key,
 		name: option.name,
 		well,
-		badly: [...badly, ...grouped(found)],
+		badly: [...badly, ...grouped(found), ...alone],
 		worth: (judged?.score ?? 0) - lookedAtAgain * share,
 	}
 }

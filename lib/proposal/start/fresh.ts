@@ -2,8 +2,10 @@ import { type Desk, deskOf } from '../../colour/palette/desk'
 import { judgeOn } from '../../colour/palette/judge'
 import type { Chip, SiteColour } from '../../colour/palette/palette'
 import type { Wanted } from '../../recipe/library/substitutes'
+import type { ContainerId } from '../../units/id'
 import type { Around } from '../design/around/around'
-import { askOf, monthOf } from '../design/ask'
+import { askOf } from '../design/ask'
+import { wantedIn } from '../design/wanted'
 import type { Draft, DraftOption } from '../draft'
 import type { Card, Facts } from '../facts'
 import { cardsOf } from '../job-of'
@@ -28,13 +30,9 @@ export function containersOf({ draft, facts }: Pick<Ground, 'draft' | 'facts'>):
 
 export const cardsToFill = (ground: Ground): Card[] => cardsOf({ containers: containersOf(ground) }, ground.facts)
 
-/** In which month, for which light and in which measures something is looked for to stand in. */
-export const wantedFor = ({ draft, facts }: Ground): Wanted => ({
-	month: monthOf(draft, facts),
-	zone: null,
-	light: facts.cards[0]?.light ?? 'part',
-	lengths: facts.studio.lengths,
-})
+/** What is looked for to stand in for another in one of the containers that are filled; in the first, where none is named. */
+export const wantedFor = (ground: Ground, container: ContainerId | null = null): Wanted =>
+	wantedIn({ ...ground.draft, containers: containersOf(ground) }, ground.facts, container)
 
 /** What palettes are judged on at this client's, worked out once for all of them; undefined while there is no container. */
 export function deskFor(ground: Ground): Desk | undefined {

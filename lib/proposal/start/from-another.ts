@@ -12,10 +12,9 @@ type Made = { readonly option: DraftOption; readonly told: readonly string[] }
 
 function optionFrom(of: DraftOption, key: string, { vessels }: Another, ground: Ground): Made {
 	const { materials } = ground.facts
-	const wanted = wantedFor(ground)
 	const recipes = recipesIn(oldPots(of, vessels), { materials, isSameClient: false })
 	const made = cardsToFill(ground).map((card) => {
-		const { recipe, told } = soundRecipe(recipeFor(card, recipes), materials, wanted)
+		const { recipe, told } = soundRecipe(recipeFor(card, recipes), materials, wantedFor(ground, card.id))
 		return { pot: { container: card.id, lines: grownLines(recipe, [], card, materials) }, told }
 	})
 	return {

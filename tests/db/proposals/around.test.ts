@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { read } from '@/db/open'
+import { aroundIn, doorsIn } from '@/db/proposals/desk/around'
 import { priceDraft } from '@/db/proposals/desk/price-draft'
+import { factsFor } from '@/db/proposals/facts'
+import { findProposal } from '@/db/proposals/find'
 import { readOffer } from '@/db/proposals/read-offer'
 import { paint } from '@/demo/cast/palettes'
 import type { WinterKey } from '@/demo/cast/proposals/proposals'
@@ -54,6 +58,42 @@ describe('the neighbour’s palette', () => {
 		expect((await said('inn')).join()).toContain('Sallowby Ship Chandlery, in the same street')
 		await steer('chandlery', 'withdraw')
 		expect(await said('inn')).toEqual([])
+	})
+})
+
+describe('the doors of a season', () => {
+	/** What every draft of the winter is held against: with the doors that may be near read, and with all of them. */
+	async function both() {
+		const designer = await of.as('designer')
+		return read((db) =>
+			Object.values(of.cast().proposals).flatMap((id) => {
+				const row = findProposal(db, designer, 'see the draft', id, of.stamp())
+				if (!row.ok || designer.is !== 'staff') return []
+				const facts = factsFor(db, row, designer.person)
+				return [[aroundIn(db, row, facts), aroundIn(db, row, facts, doorsIn(db, row.season.id))] as const]
+			}),
+		)
+	}
+
+	test('are the same whether all are read or those alone that may be near', async () => {
+		stranger(of.folder(), (sqlite) => {
+			const written = [
+				'1 TERN LN.\nWrenholt',
+				'2b Tern Lane, Wrenholt',
+				'The Loft\n3 T’ern Lane, Wrenholt',
+				'9 Court Lane, X',
+			]
+			const places = sqlite.prepare('SELECT id FROM place ORDER BY id').pluck().all()
+			places.forEach((id, n) => {
+				sqlite
+					.prepare('UPDATE place SET address = ? WHERE id = ? AND ? % 3 > 0')
+					.run(written[n % written.length], id, n)
+			})
+		})
+		const all = await both()
+		expect(all.length).toBeGreaterThan(12)
+		expect(all.filter(([{ neighbours }]) => neighbours.length > 1).length).toBeGreaterThan(5)
+		for (const [near, whole] of all) expect(near).toEqual(whole)
 	})
 })
 

@@ -73,6 +73,27 @@ describe('the house designs for one client', () => {
 		expect(lit.told).toEqual(['Lights is not offered at Front door: no outlet is near.'])
 	})
 
+	test('tell what is bought for this client alone, all of it in one sentence, and are chosen all the same', () => {
+		const lonely = (...names: string[]) => {
+			const known = [...facts.materials].map(
+				([of, each]) => [of, { ...each, onlyHere: names.includes(each.name) }] as const,
+			)
+			return applied(collection, { ...ground, facts: { ...facts, materials: new Map(known) } }, shelf, 2)
+		}
+		const used = first(draft.options).pots.flatMap(({ lines }) => lines.map(({ material }) => material))
+		const bought = [...facts.materials.values()].filter(({ id, inStock }) => used.includes(id) && inStock === 0)
+		const [one, other] = bought.map(({ name }) => name)
+		if (one === undefined || other === undefined) expect.fail('two materials are bought')
+		const alone = lonely(one, other)
+		expect(first(alone.fits).badly.at(-1)?.toLowerCase()).toBe(
+			`${one} and ${other} are in nobody else’s design this season: whole packs are bought for this client alone.`,
+		)
+		expect(first(lonely(one).fits).badly.at(-1)).toContain(' is in nobody else’s design')
+		expect(alone.fits.map(({ option, worth }) => [option, worth])).toEqual(
+			fits.map(({ option, worth }) => [option, worth]),
+		)
+	})
+
 	test('tell what has to be looked at again, and in which pot', () => {
 		const shallow = facts.cards.map((card) => (card.id === containerId(2) ? { ...card, soilDepthCm: 9 } : card))
 		const [fit] = applied(collection, { ...ground, facts: { ...facts, cards: shallow } }, shelf, 1).fits

@@ -29,7 +29,8 @@ const knowing = (n: number, more: Partial<Material>): Partial<Facts> => {
 	return { materials: known ? new Map(facts.materials).set(known.id, { ...known, ...more }) : facts.materials }
 }
 const at = (where: string, says: string): Problem[] => [{ at: where, says }]
-const pots = 'options.a.pots'
+const pots = (n: number) => `options.a.pots.${containerId(n)}`
+const line = (n: number, index: number, field: string) => `${pots(n)}.lines.${index}.${field}`
 
 describe('a draft that is ready', () => {
 	test('has no problems, and makes a revision', () => {
@@ -101,18 +102,18 @@ describe('dates that stop it', () => {
 		{
 			name: 'no first day',
 			more: { window: { from: null, to: day('2026-11-20') } },
-			is: at('window', 'Say when it goes in.'),
+			is: at('window.from', 'Say when it goes in.'),
 		},
 		{
 			name: 'no last day',
 			more: { window: { from: day('2026-11-16'), to: null } },
-			is: at('window', 'Say when it goes in.'),
+			is: at('window.to', 'Say when it goes in.'),
 		},
 		{ name: 'no day to answer by', more: { answerBy: null }, is: at('answerBy', 'Say by when you need the answer.') },
 		{
 			name: 'an end before the beginning',
 			more: { window: { from: day('2026-11-16'), to: day('2026-11-15') } },
-			is: at('window', 'The install window ends before it begins.'),
+			is: at('window.to', 'The install window ends before it begins.'),
 		},
 		{
 			name: 'a day to answer by that has passed',
@@ -140,29 +141,32 @@ describe('a palette that stops it', () => {
 		{
 			name: 'a colour without a name',
 			more: option({ palette: [{ name: '', hex: draftHex(), echoes: 'echoes your door' }] }),
-			is: at('options.a.palette', '“Copper and plum”: a colour has no name.'),
+			is: at('options.a.palette.0.name', '“Copper and plum”: a colour has no name.'),
 		},
-		{ name: 'an empty pot', more: pot(1, []), is: at(pots, '“Copper and plum”: nothing is in Left urn yet.') },
+		{ name: 'an empty pot', more: pot(1, []), is: at(pots(1), '“Copper and plum”: nothing is in Left urn yet.') },
 		{
 			name: 'a material that is gone',
 			more: pot(3, [typed(9, 'accent', 4)]),
-			is: at(pots, '“Copper and plum”, Long box: one line names a material that is not in the catalogue.'),
+			is: at(
+				line(3, 0, 'material'),
+				'“Copper and plum”, Long box: one line names a material that is not in the catalogue.',
+			),
 		},
 		{
 			name: 'a material without a pack',
 			more: {},
 			by: knowing(6, { pack: null }),
-			is: at(pots, '“Copper and plum”, Long box: stakes has no pack with a price yet.'),
+			is: at(line(3, 1, 'material'), '“Copper and plum”, Long box: stakes has no pack with a price yet.'),
 		},
 		{
 			name: 'a count of nothing',
 			more: pot(2, [typed(3, 'accent', 0)]),
-			is: at(pots, '“Copper and plum”, Right urn: copper globes has a count of nothing.'),
+			is: at(line(2, 0, 'count'), '“Copper and plum”, Right urn: copper globes has a count of nothing.'),
 		},
 		{
 			name: 'fresh stems lent',
 			more: pot(2, [typed(1, 'thriller', 7, 'lent')]),
-			is: at(pots, '“Copper and plum”, Right urn: birch does not come back, so it cannot be lent.'),
+			is: at(line(2, 0, 'holding'), '“Copper and plum”, Right urn: birch does not come back, so it cannot be lent.'),
 		},
 		{
 			name: 'all that a nameless one can lack',
@@ -170,8 +174,8 @@ describe('a palette that stops it', () => {
 			is: [
 				{ at: 'options.a.name', says: 'Give the palette a name.' },
 				{ at: 'options.a.palette', says: 'A palette has no colours yet.' },
-				...['Left urn', 'Right urn', 'Long box'].map((name) => ({
-					at: pots,
+				...['Left urn', 'Right urn', 'Long box'].map((name, n) => ({
+					at: pots(n + 1),
 					says: `A palette: nothing is in ${name} yet.`,
 				})),
 			],
@@ -183,37 +187,37 @@ describe('a palette that stops it', () => {
 
 describe('an extra that stops it', () => {
 	test.each<{ name: string; more: Partial<Draft>; is: Problem[] }>([
-		{ name: 'no name', more: extra({ name: '' }), is: at('extras.wreath', 'Give the extra a name.') },
+		{ name: 'no name', more: extra({ name: '' }), is: at('extras.wreath.name', 'Give the extra a name.') },
 		{
 			name: 'a place without a container here',
 			more: extra({ place: placeId(3) }),
-			is: at('extras.wreath', 'Wreath belongs to a place that has no container in this proposal.'),
+			is: at('extras.wreath.place', 'Wreath belongs to a place that has no container in this proposal.'),
 		},
 		{
 			name: 'nothing to price',
 			more: extra({ lines: [], minutes: 0 }),
-			is: at('extras.wreath', 'Wreath has neither material nor minutes, so no price.'),
+			is: at('extras.wreath.minutes', 'Wreath has neither material nor minutes, so no price.'),
 		},
 		{
 			name: 'a count of nothing',
 			more: extra({ lines: [typed(7, 'accent', 0)] }),
-			is: at('extras.wreath', 'Wreath: cone picks has a count of nothing.'),
+			is: at('extras.wreath.lines.0.count', 'Wreath: cone picks has a count of nothing.'),
 		},
 		{
 			name: 'a material that is gone, in an extra without a name',
 			more: extra({ name: '', lines: [typed(9, 'accent', 2)] }),
 			is: [
-				...at('extras.wreath', 'Give the extra a name.'),
-				...at('extras.wreath', 'The extra: one line names a material that is not in the catalogue.'),
+				...at('extras.wreath.name', 'Give the extra a name.'),
+				...at('extras.wreath.lines.0.material', 'The extra: one line names a material that is not in the catalogue.'),
 			],
 		},
 		{
 			name: 'everything, without a name',
 			more: extra({ name: '', place: placeId(3), lines: [], minutes: 0 }),
 			is: [
-				...at('extras.wreath', 'Give the extra a name.'),
-				...at('extras.wreath', 'The extra belongs to a place that has no container in this proposal.'),
-				...at('extras.wreath', 'The extra has neither material nor minutes, so no price.'),
+				...at('extras.wreath.name', 'Give the extra a name.'),
+				...at('extras.wreath.place', 'The extra belongs to a place that has no container in this proposal.'),
+				...at('extras.wreath.minutes', 'The extra has neither material nor minutes, so no price.'),
 			],
 		},
 	])('$name', ({ more, is }) => {
@@ -223,7 +227,7 @@ describe('an extra that stops it', () => {
 
 test('problems come in the order of the editor: the whole, the dates, the palettes, the extras', () => {
 	const found = of({ title: '', answerBy: null, ...option({ palette: [] }), ...extra({ name: '' }) })
-	expect(found.map((each) => each.at)).toEqual(['title', 'answerBy', 'options.a.palette', 'extras.wreath'])
+	expect(found.map((each) => each.at)).toEqual(['title', 'answerBy', 'options.a.palette', 'extras.wreath.name'])
 })
 
 test('a revision is made exactly when there is no problem', () => {

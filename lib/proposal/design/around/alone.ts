@@ -1,4 +1,4 @@
-import { capital } from '../../../format/words'
+import { capital, list } from '../../../format/words'
 import { type Finding, finding } from '../../../recipe/check/finding'
 import type { ContainerId, MaterialId } from '../../../units/id'
 import type { DraftOption } from '../../draft'
@@ -9,6 +9,17 @@ type Known = Pick<Material, 'id' | 'name' | 'onlyHere' | 'inStock'>
 function said({ id, name }: Known): Finding {
 	const says = `${capital(name)} is in nobody else’s design this season: whole packs are bought for this client alone.`
 	return finding(`alone/${id}`, 'caution', says, 'Use it at another client too, or take something that others use.')
+}
+
+/** Of those that `open` findings are about, in one sentence; none where there is no such thing. */
+export function aloneInWords(open: readonly Pick<Finding, 'key'>[], materials: Facts['materials']): string[] {
+	const lone = [...materials.values()].filter(({ id }) => open.some(({ key }) => key.startsWith(`alone/${id}/`)))
+	const names = lone.map(({ name }) => name)
+	if (names.length === 0) return []
+	const are = names.length === 1 ? 'is' : 'are'
+	return [
+		`${capital(list(names))} ${are} in nobody else’s design this season: whole packs are bought for this client alone.`,
+	]
 }
 
 /** What is bought for a pot: not what is the client's own. */

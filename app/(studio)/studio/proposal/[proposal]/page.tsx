@@ -74,6 +74,8 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 				proposal={id}
 				version={desk.version}
 				draft={draftText(desk.draft)}
+				problems={desk.problems}
+				clientPage={`/studio/clients/${client.id}`}
 				known={{ recipients, places, containers, colours, materials, recipes }}
 				mayPublish={!['approved', 'cancelled', 'installed'].includes(state.is)}
 			/>

@@ -6,7 +6,7 @@ import { clientPage } from '@/db/clients/read-clients'
 import { saveContainer as keepContainer } from '@/db/clients/save-container'
 import { readSettings } from '@/db/studio/studio'
 import { containerForm } from '@/lib/forms/client-forms'
-import { keptLengths } from './card-text'
+import { keptMeasures } from './card-text'
 
 /** Measures are read in the studio's units. */
 export async function saveContainer(form: FormData): Promise<void> {
@@ -19,7 +19,12 @@ export async function saveContainer(form: FormData): Promise<void> {
 		async (who, { once, client, place, container, ...fields }) => {
 			const places = (await clientPage(who, client))?.places ?? []
 			const card = places.flatMap(({ containers }) => containers).find(({ id }) => id === container)
-			const saved = await keepContainer(who, { client, place, container }, keptLengths(fields, card, unit), stamp(once))
+			const saved = await keepContainer(
+				who,
+				{ client, place, container },
+				keptMeasures(fields, card, unit),
+				stamp(once),
+			)
 			return saved.ok ? { to: `/studio/clients/${client}` } : refused(saved)
 		},
 	)

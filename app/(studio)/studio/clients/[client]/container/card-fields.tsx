@@ -41,13 +41,19 @@ const ticks: readonly Entry[] = [
 	['hoseNear', 'a hose is near'],
 ]
 
-const own = { name: 'Name', colour: 'Its colour', vesselKg: 'Weight of the empty vessel, kg' }
+const own = { name: 'Name', colour: 'Its colour' }
+
+const vesselWeight: Readonly<Record<LengthUnit, readonly [label: string, hint: string]>> = {
+	in: ['Weight of the empty vessel, lb', 'Another unit with its name: 12 kg.'],
+	cm: ['Weight of the empty vessel, kg', 'Another unit with its name: 26 lb.'],
+}
 
 /** What each box of the card is called. */
-export const cardLabels: Readonly<Record<string, string>> = {
+export const cardLabels = (unit: LengthUnit): Readonly<Record<string, string>> => ({
 	...own,
+	vesselKg: vesselWeight[unit][0],
 	...Object.fromEntries([...measures, ...choices].map(([name, label]) => [name, label])),
-}
+})
 
 const howToType: Readonly<Record<LengthUnit, string>> = {
 	in: 'As a tape shows them: 18 1/2, 18½ or 18.5. Another unit with its name: 46 cm.',
@@ -59,6 +65,7 @@ const textOf = (typed: Typed): CardText =>
 
 /** The whole card of a container. */
 export function CardFields({ typed, errors, unit }: Props) {
+	const [weightLabel, weightHint] = vesselWeight[unit]
 	return (
 		<>
 			<TextField
@@ -84,7 +91,7 @@ export function CardFields({ typed, errors, unit }: Props) {
 			<fieldset className="mt-8">
 				<legend className="text-lg font-bold">Outer measures, in {unit === 'in' ? 'inches' : 'centimetres'}</legend>
 				<p className="text-soft">{howToType[unit]}</p>
-				<MeasuredCard typed={textOf(typed)} unit={unit} labels={cardLabels}>
+				<MeasuredCard typed={textOf(typed)} unit={unit} labels={cardLabels(unit)}>
 					<div className="grid items-end gap-x-6 sm:grid-cols-2">
 						{measures.map(([name, label, hint]) => (
 							<TextField
@@ -99,7 +106,8 @@ export function CardFields({ typed, errors, unit }: Props) {
 						))}
 						<TextField
 							name="vesselKg"
-							label={own.vesselKg}
+							label={weightLabel}
+							hint={weightHint}
 							inputMode="decimal"
 							value={one(typed, 'vesselKg')}
 							error={errors.vesselKg}

@@ -1,6 +1,7 @@
 import type { ClientPage } from '@/db/clients/read-clients'
 import { usualHeadspaceCm, usualWallCm } from '@/lib/container/card'
 import type { LengthUnit } from '@/lib/format/length'
+import { typedWeight, weightUnlessChanged } from '@/lib/format/read-weight'
 import { typedLength, unlessChanged } from '@/lib/format/typed-length'
 import type { Typed } from '@/lib/forms/read'
 
@@ -33,17 +34,18 @@ export function cardText(card: Card | undefined, unit: LengthUnit): Typed {
 		...(headspaceCm === usualHeadspaceCm && { headspaceCm: '' }),
 		...Object.fromEntries(words.map((name) => [name, card[name]])),
 		...Object.fromEntries(ticks.map((name) => [name, card[name] ? 'on' : ''])),
-		vesselKg: card.vesselKg === null ? '' : String(card.vesselKg),
+		vesselKg: card.vesselKg === null ? '' : typedWeight(card.vesselKg, unit),
 	}
 }
 
-type Lengths = { readonly [Name in (typeof lengths)[number]]: number | null }
+type Measures = { readonly [Name in (typeof lengths)[number] | 'vesselKg']: number | null }
 
 /** The measures of a form that came back: what was not changed stays as it was kept. */
-export function keptLengths<T extends Lengths>(fields: T, card: Card | undefined, unit: LengthUnit): T {
+export function keptMeasures<T extends Measures>(fields: T, card: Card | undefined, unit: LengthUnit): T {
 	if (card === undefined) return fields
 	return {
 		...fields,
 		...Object.fromEntries(lengths.map((name) => [name, unlessChanged(fields[name], card[name], unit)])),
+		vesselKg: weightUnlessChanged(fields.vesselKg, card.vesselKg, unit),
 	}
 }

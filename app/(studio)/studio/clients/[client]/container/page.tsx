@@ -31,7 +31,7 @@ export default async function ContainerCard({ params, searchParams }: PageProps<
 			</p>
 			<h1 className="text-4xl font-extrabold tracking-tight">{container?.name ?? 'Add a container'}</h1>
 			<form key={String(form)} action={saveContainer} className="max-w-6xl" noValidate>
-				<ErrorSummary errors={errors} labels={cardLabels} />
+				<ErrorSummary errors={errors} labels={cardLabels(unit)} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="client" value={page.client.id} />
 				<input type="hidden" name="place" value={place.id} />

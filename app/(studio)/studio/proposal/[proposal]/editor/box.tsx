@@ -1,8 +1,13 @@
 'use client'
 import { type ReactNode, useId } from 'react'
 
+/** The id of a box by its path in the draft, so that what is wrong can lead to it. */
+export const boxId = (path: string) => `draft.${path}`
+
 type Common = {
 	readonly label: string
+	/** Its path in the draft, where something can lead to it. */
+	readonly at?: string
 	readonly value: string
 	readonly onChange: (next: string) => void
 	readonly error?: string | undefined
@@ -37,6 +42,11 @@ function Labelled({
 	)
 }
 
+function useBoxId(at: string | undefined): string {
+	const own = useId()
+	return at === undefined ? own : boxId(at)
+}
+
 type BoxProps = Common & {
 	readonly type?: 'text' | 'date' | 'color'
 	readonly inputMode?: 'decimal'
@@ -48,13 +58,14 @@ export function Box({
 	label,
 	value,
 	onChange,
+	at,
 	error,
 	type = 'text',
 	inputMode,
 	hidden = false,
 	className = '',
 }: BoxProps) {
-	const id = useId()
+	const id = useBoxId(at)
 	return (
 		<Labelled label={label} error={error} id={id} hidden={hidden}>
 			<input
@@ -72,8 +83,8 @@ export function Box({
 	)
 }
 
-export function Words({ label, value, onChange, error, rows }: Common & { readonly rows: number }) {
-	const id = useId()
+export function Words({ label, value, onChange, at, error, rows }: Common & { readonly rows: number }) {
+	const id = useBoxId(at)
 	return (
 		<Labelled label={label} error={error} id={id} hidden={false}>
 			<textarea
@@ -90,8 +101,8 @@ export function Words({ label, value, onChange, error, rows }: Common & { readon
 
 type PickProps = Common & { readonly hidden?: boolean; readonly children: ReactNode }
 
-export function Pick({ label, value, onChange, error, hidden = false, children }: PickProps) {
-	const id = useId()
+export function Pick({ label, value, onChange, at, error, hidden = false, children }: PickProps) {
+	const id = useBoxId(at)
 	return (
 		<Labelled label={label} error={error} id={id} hidden={hidden}>
 			<select id={id} className="box small" value={value} onChange={(event) => onChange(event.target.value)}>
@@ -103,24 +114,34 @@ export function Pick({ label, value, onChange, error, hidden = false, children }
 
 export function Tick({
 	label,
+	at,
 	isTicked,
 	onChange,
 }: {
 	readonly label: string
+	readonly at?: string
 	readonly isTicked: boolean
 	readonly onChange: (next: boolean) => void
 }) {
 	return (
 		<label className="flex min-h-8 items-center gap-2">
-			<input type="checkbox" className="tick" checked={isTicked} onChange={(event) => onChange(event.target.checked)} />
+			<input
+				type="checkbox"
+				id={at && boxId(at)}
+				className="tick"
+				checked={isTicked}
+				onChange={(event) => onChange(event.target.checked)}
+			/>
 			{label}
 		</label>
 	)
 }
 
-export function Does({ children, onClick }: { readonly children: ReactNode; readonly onClick: () => void }) {
+type DoesProps = { readonly at?: string; readonly children: ReactNode; readonly onClick: () => void }
+
+export function Does({ at, children, onClick }: DoesProps) {
 	return (
-		<button type="button" className="does" onClick={onClick}>
+		<button type="button" id={at && boxId(at)} className="does" onClick={onClick}>
 			{children}
 		</button>
 	)

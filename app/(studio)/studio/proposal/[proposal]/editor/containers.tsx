@@ -1,7 +1,9 @@
 'use client'
 import type { DraftText } from '@/lib/forms/draft-form'
-import { Tick } from './box'
+import { boxId, Tick } from './box'
 import type { Known } from './known'
+import { PutBack } from './removal/put-back'
+import { useRemoval } from './removal/use-removal'
 
 type Chosen = DraftText['containers']
 type Props = {
@@ -17,7 +19,9 @@ type Props = {
 export function Containers({ value, onChange, known, covered, onCover }: Props) {
 	return (
 		<fieldset className="mt-6">
-			<legend className="text-lg font-bold">Containers</legend>
+			<legend id={boxId('containers')} tabIndex={-1} className="text-lg font-bold">
+				Containers
+			</legend>
 			{known.places.map(({ id, name }) => (
 				<div key={id} className="mt-2">
 					<p className="text-sm text-soft">{name}</p>
@@ -47,15 +51,21 @@ function ContainerRow({
 	onCover,
 }: Omit<Props, 'known'> & { readonly container: Known['containers'][number] }) {
 	const chosen = value.find((each) => each.id === id)
-	const take = (isTaken: boolean) =>
-		onChange(isTaken ? [...value, { id, mayLeaveOut: false, isNew: false }] : value.filter((each) => each.id !== id))
+	const { offer, takeOut, back } = useRemoval()
+	const list = `containers.${id}`
+	const take = (isTaken: boolean) => {
+		if (!isTaken) takeOut({ is: 'container', container: id })
+		else if (offer?.list === list) back()
+		else onChange([...value, { id, mayLeaveOut: false, isNew: false }])
+	}
 	const change = (next: Partial<Chosen[number]>) =>
 		onChange(value.map((each) => (each.id === id ? { ...each, ...next } : each)))
 	return (
 		<div className="flex flex-wrap gap-x-6 border-t border-line py-1">
 			<span className="min-w-56">
-				<Tick label={name} isTicked={chosen !== undefined} onChange={take} />
+				<Tick at={list} label={name} isTicked={chosen !== undefined} onChange={take} />
 			</span>
+			{!chosen && <PutBack list={list} />}
 			{chosen && (
 				<>
 					<Tick label="new this season" isTicked={chosen.isNew} onChange={(isNew) => change({ isNew })} />

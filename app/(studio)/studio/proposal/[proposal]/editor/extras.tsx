@@ -1,9 +1,11 @@
 'use client'
 import { swapped } from '@/lib/proposal/desk/swapped'
 import { Box, Does, Pick } from './box'
-import { type Extra, freshKey, type Known, type Part, replaced, without } from './known'
+import { boxAt, type Extra, freshKey, type Known, type Part, replaced } from './known'
 import type { FindOthers } from './option/another'
 import { Lines } from './option/lines'
+import { WithPutBack } from './removal/put-back'
+import { useRemoval } from './removal/use-removal'
 
 type Own = { readonly known: Known; readonly findOthers: FindOthers }
 type Props = Part<readonly Extra[]> & Own
@@ -11,26 +13,30 @@ type Props = Part<readonly Extra[]> & Own
 /** Things that the client may add, each priced by what it takes. */
 export function Extras({ value, onChange, errors, path, known, findOthers }: Props) {
 	const [place] = known.places
+	const { takeOut, goTo } = useRemoval()
 	const add = () => {
-		if (place !== undefined)
-			onChange([...value, { key: freshKey(value), name: '', words: '', place: place.id, minutes: '0', lines: [] }])
+		if (place === undefined) return
+		onChange([...value, { key: freshKey(value), name: '', words: '', place: place.id, minutes: '0', lines: [] }])
+		goTo(`${path}.${value.length}.name`)
 	}
 	return (
 		<fieldset className="mt-8 border-t-2 border-ink pt-3">
 			<legend className="sr-only">Extras</legend>
 			<h2 className="text-lg">Extras</h2>
-			{value.map((extra, index) => (
-				<ExtraFields
-					key={extra.key}
-					value={extra}
-					onChange={(next) => onChange(replaced(value, index, next))}
-					onRemove={() => onChange(without(value, index))}
-					errors={errors}
-					path={`${path}.${index}`}
-					known={known}
-					findOthers={findOthers}
-				/>
-			))}
+			<WithPutBack list="extras" as="div">
+				{value.map((extra, index) => (
+					<ExtraFields
+						key={extra.key}
+						value={extra}
+						onChange={(next) => onChange(replaced(value, index, next))}
+						onRemove={() => takeOut({ is: 'extra', extra: extra.key })}
+						errors={errors}
+						path={`${path}.${index}`}
+						known={known}
+						findOthers={findOthers}
+					/>
+				))}
+			</WithPutBack>
 			<Does onClick={add}>Add an extra</Does>
 		</fieldset>
 	)
@@ -54,15 +60,20 @@ function ExtraFields({
 					label="Name of the extra"
 					value={value.name}
 					onChange={(name) => change({ name })}
-					error={errors[`${path}.name`]}
+					{...boxAt(errors, `${path}.name`)}
 				/>
 				<Box
 					label="In words for the client"
 					value={value.words}
 					onChange={(words) => change({ words })}
-					error={errors[`${path}.words`]}
+					{...boxAt(errors, `${path}.words`)}
 				/>
-				<Pick label="Place" value={value.place} onChange={(place) => change({ place })} error={errors[`${path}.place`]}>
+				<Pick
+					label="Place"
+					value={value.place}
+					onChange={(place) => change({ place })}
+					{...boxAt(errors, `${path}.place`)}
+				>
 					{known.places.map(({ id, name }) => (
 						<option key={id} value={id}>
 							{name}
@@ -75,7 +86,7 @@ function ExtraFields({
 					className="text-end"
 					value={value.minutes}
 					onChange={(minutes) => change({ minutes })}
-					error={errors[`${path}.minutes`]}
+					{...boxAt(errors, `${path}.minutes`)}
 				/>
 				<Does onClick={onRemove}>
 					Remove<span className="sr-only"> {called}</span>
@@ -88,6 +99,8 @@ function ExtraFields({
 				path={`${path}.lines`}
 				known={known}
 				of={called}
+				where={{ extra: value.key }}
+				addAt={`${path}.lines`}
 				findOthers={(material) => findOthers(material, null)}
 				onSwap={(from, to) => change({ lines: swapped(value.lines, from, to) })}
 			/>

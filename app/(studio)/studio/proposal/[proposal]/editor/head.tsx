@@ -1,7 +1,7 @@
 'use client'
 import type { DraftText } from '@/lib/forms/draft-form'
 import { Box, Pick, Tick, Words } from './box'
-import type { Part } from './known'
+import { boxAt, type Part } from './known'
 
 /** Title, letter, dates, and what the price has to know of the job. */
 export function Head({ value, onChange, errors }: Omit<Part<DraftText>, 'path'>) {
@@ -9,13 +9,13 @@ export function Head({ value, onChange, errors }: Omit<Part<DraftText>, 'path'>)
 	const change = (next: Partial<DraftText>) => onChange({ ...value, ...next })
 	return (
 		<div className="grid gap-3">
-			<Box label="Title" value={value.title} onChange={(title) => change({ title })} error={errors.title} />
+			<Box label="Title" value={value.title} onChange={(title) => change({ title })} {...boxAt(errors, 'title')} />
 			<Words
 				label="Letter"
 				rows={6}
 				value={value.letter}
 				onChange={(letter) => change({ letter })}
-				error={errors.letter}
+				{...boxAt(errors, 'letter')}
 			/>
 			<div className="grid gap-3 sm:grid-cols-3">
 				<Box
@@ -23,21 +23,21 @@ export function Head({ value, onChange, errors }: Omit<Part<DraftText>, 'path'>)
 					type="date"
 					value={value.answerBy}
 					onChange={(answerBy) => change({ answerBy })}
-					error={errors.answerBy}
+					{...boxAt(errors, 'answerBy')}
 				/>
 				<Box
 					label="Goes in from"
 					type="date"
 					value={window.from}
 					onChange={(from) => change({ window: { ...window, from } })}
-					error={errors['window.from']}
+					{...boxAt(errors, 'window.from')}
 				/>
 				<Box
 					label="Goes in until"
 					type="date"
 					value={window.to}
 					onChange={(to) => change({ window: { ...window, to } })}
-					error={errors['window.to']}
+					{...boxAt(errors, 'window.to')}
 				/>
 			</div>
 			<div className="grid items-start gap-3 sm:grid-cols-3">
@@ -78,7 +78,7 @@ function AgreementFields({ value, onChange, errors, path, containers }: Agreemen
 	}
 	return (
 		<div>
-			<Pick label="Agreement" value={value.is} onChange={choose}>
+			<Pick label="Agreement" at={path} value={value.is} onChange={choose}>
 				<option value="none">none</option>
 				<option value="discount">a discount</option>
 				<option value="fixed">a fixed season price</option>
@@ -89,7 +89,7 @@ function AgreementFields({ value, onChange, errors, path, containers }: Agreemen
 					inputMode="decimal"
 					value={value.percent}
 					onChange={(percent) => onChange({ ...value, percent })}
-					error={errors[`${path}.percent`]}
+					{...boxAt(errors, `${path}.percent`)}
 				/>
 			)}
 			{value.is === 'fixed' && (
@@ -98,7 +98,7 @@ function AgreementFields({ value, onChange, errors, path, containers }: Agreemen
 					inputMode="decimal"
 					value={value.cents}
 					onChange={(cents) => onChange({ ...value, cents })}
-					error={errors[`${path}.cents`]}
+					{...boxAt(errors, `${path}.cents`)}
 				/>
 			)}
 		</div>

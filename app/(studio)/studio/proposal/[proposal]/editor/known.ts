@@ -38,7 +38,9 @@ export type Part<T> = {
 
 export const replaced = <T>(items: readonly T[], index: number, next: T): T[] =>
 	items.map((item, at) => (at === index ? next : item))
-export const without = <T>(items: readonly T[], index: number): T[] => items.filter((_, at) => at !== index)
+
+/** What is wrong at a path of the draft, and the path, for the box that stands there. */
+export const boxAt = (errors: FieldErrors, path: string) => ({ at: path, error: errors[path] })
 
 /** A short key that none of `taken` has. */
 export function freshKey(taken: readonly { readonly key: string }[]): string {

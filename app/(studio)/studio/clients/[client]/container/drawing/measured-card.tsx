@@ -3,6 +3,7 @@ import { type ReactNode, useEffect, useRef, useState } from 'react'
 import { limits } from '@/lib/container/card'
 import { sketchOf } from '@/lib/container/measured/sketch'
 import type { LengthUnit } from '@/lib/format/length'
+import { readWeight } from '@/lib/format/read-weight'
 import { Facts } from './facts'
 import { Faults } from './faults'
 import { VesselDrawing } from './vessel-drawing'
@@ -22,9 +23,6 @@ const textOf = (form: HTMLFormElement): CardText =>
 	Object.fromEntries(
 		[...new FormData(form)].flatMap(([name, value]) => (typeof value === 'string' ? [[name, value]] : [])),
 	)
-
-/** A weight as it stands in its box; null where there is none or it cannot be read. */
-const kgIn = (text = ''): number | null => (/^\d{1,4}(\.\d{1,3})?$/.test(text.trim()) ? Number(text) : null)
 
 /** The measures, and beside them what they make; it follows what is typed anywhere in the form. */
 export function MeasuredCard({ typed: kept, unit, labels, children }: Props) {
@@ -56,7 +54,7 @@ export function MeasuredCard({ typed: kept, unit, labels, children }: Props) {
 				<Faults faults={sketch.faults} labels={labels} className="stays-in-view mt-4" />
 			</div>
 			<div className="mt-4 max-w-sm lg:col-start-2 lg:row-start-2">
-				<Facts sketch={sketch} unit={unit} vesselKg={kgIn(typed.vesselKg)} limit={limit} />
+				<Facts sketch={sketch} unit={unit} vesselKg={readWeight(typed.vesselKg ?? '', unit)} limit={limit} />
 			</div>
 		</div>
 	)

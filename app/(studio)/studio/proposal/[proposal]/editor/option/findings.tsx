@@ -1,34 +1,45 @@
 'use client'
 import { useState } from 'react'
 import type { PotState } from '@/lib/proposal/design/told'
-import { Box, Does } from '../box'
+import { Box, boxId, Does } from '../box'
+import { PutBack } from '../removal/put-back'
+import { useRemoval } from '../removal/use-removal'
 
 type Props = {
 	readonly state: PotState
 	readonly of: string
-	/** A note lets a finding stand; null takes that back. */
-	readonly onNote: (check: string, note: string | null) => void
+	readonly option: string
+	/** Where it stands on the desk. */
+	readonly path: string
+	/** A note lets a finding stand. */
+	readonly onNote: (check: string, note: string) => void
 }
 
 /** What the checks say of one pot: the reason, what would mend it, and room to let it stand with a note. */
-export function Findings({ state: { says, weighs, open, overruled }, of, onNote }: Props) {
+export function Findings({ state: { container, says, weighs, open, overruled }, of, option, path, onNote }: Props) {
+	const { takeOut, goTo } = useRemoval()
+	const keep = (check: string, note: string) => {
+		onNote(check, note)
+		goTo(`${path}.${check}`)
+	}
 	return (
-		<div className="mt-1 text-sm">
+		<div id={boxId(path)} tabIndex={-1} className="mt-1 text-sm">
 			<p className="text-soft">
 				{says} {weighs}.
 			</p>
+			<PutBack list={`notes.${option}.${container}`} />
 			<ul>
 				{open.map((finding) => (
 					<li key={finding.key} className="border-t border-line py-1">
 						<span className={finding.weight === 'look again' ? 'font-semibold text-warn' : ''}>{finding.says}</span>{' '}
 						{finding.mend}
-						<LetStand of={`${finding.says} ${of}`} onNote={(note) => onNote(finding.key, note)} />
+						<LetStand of={`${finding.says} ${of}`} onNote={(note) => keep(finding.key, note)} />
 					</li>
 				))}
 				{overruled.map(({ key, says: found, note }) => (
 					<li key={key} className="border-t border-line py-1 text-soft">
 						<s>{found}</s> Let stand: {note}{' '}
-						<Does onClick={() => onNote(key, null)}>
+						<Does at={`${path}.${key}`} onClick={() => takeOut({ is: 'note', option, container, check: key })}>
 							Look at it again<span className="sr-only">: {found}</span>
 						</Does>
 					</li>

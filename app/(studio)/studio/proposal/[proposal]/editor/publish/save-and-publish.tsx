@@ -1,14 +1,22 @@
 'use client'
 import { useRef, useState } from 'react'
 import { v7 } from 'uuid'
-import { publish } from '../actions'
-import type { Saving } from './use-saving'
+import type { Recipient } from '@/lib/proposal/desk/publish-words'
+import type { Stop } from '@/lib/proposal/desk/stops'
+import { publish } from '../../actions'
+import type { Saving } from '../state/use-saving'
+import { Stops, stopsInWords } from './stops'
+
+/** Where saving and publishing stand on the page. */
+export const publishId = 'publish'
 
 type Props = {
 	readonly proposal: string
 	readonly saving: Saving
-	/** What stops publishing, in sentences. */
-	readonly wrong: readonly string[]
+	/** What stops publishing. */
+	readonly stops: readonly Stop[]
+	readonly recipients: readonly Recipient[]
+	readonly clientPage: string
 	readonly mayPublish: boolean
 	readonly isUnsaved: boolean
 	/** What publishing does, in words. */
@@ -29,12 +37,15 @@ const says: Record<Saving['is'], string> = {
 
 /** What stops publishing, and the two things to do with a draft. Publishing says first what it does, and saves. */
 export function SaveAndPublish(props: Props) {
-	const { proposal, saving, wrong, mayPublish, isUnsaved, publishing, onSave } = props
+	const { proposal, saving, stops, recipients, clientPage, mayPublish, isUnsaved, publishing, onSave } = props
+	const canPublish = mayPublish && stops.length === 0
 	const form = useRef<HTMLFormElement>(null)
+	const toggle = useRef<HTMLButtonElement>(null)
 	const [isAsked, setIsAsked] = useState(false)
 	const [sending, setSending] = useState({ version: 0, once: '' })
 	const publishAll = async () => {
 		setIsAsked(false)
+		toggle.current?.focus()
 		const now = await onSave()
 		if (now === undefined) return
 		setSending({ version: now, once: v7() })
@@ -42,31 +53,36 @@ export function SaveAndPublish(props: Props) {
 		setTimeout(() => form.current?.requestSubmit(), 0)
 	}
 	return (
-		<section aria-label="Save and publish" className="mt-6 border-t-2 border-ink pt-3">
-			{wrong.length > 0 && (
-				<>
-					<h2 className="text-lg">Before it can be published</h2>
-					<ul className="mt-1 list-disc ps-5">
-						{[...new Set(wrong)].map((words) => (
-							<li key={words}>{words}</li>
-						))}
-					</ul>
-				</>
-			)}
+		<section id={publishId} aria-label="Save and publish" className="mt-6 border-t-2 border-ink pt-3">
+			{(mayPublish || stops.length > 0) && <Stops stops={stops} recipients={recipients} clientPage={clientPage} />}
+			<p className="sr-only" aria-live="polite">
+				{mayPublish && stopsInWords(stops)}
+			</p>
 			<p role="status" className="mt-3 min-h-6 font-semibold">
 				{isUnsaved && (saving.is === 'at rest' || saving.is === 'saved') ? 'Not saved yet.' : says[saving.is]}
 			</p>
 			<div className="mt-1 flex flex-wrap gap-3">
-				<button type="button" className="act" onClick={() => void onSave()} disabled={saving.is === 'saving'}>
+				<button
+					type="button"
+					className="act"
+					onClick={() => saving.is !== 'saving' && void onSave()}
+					aria-disabled={saving.is === 'saving'}
+				>
 					Save the draft
 				</button>
-				{mayPublish && wrong.length === 0 && (
-					<button type="button" className="act" aria-expanded={isAsked} onClick={() => setIsAsked(!isAsked)}>
+				{canPublish && (
+					<button
+						ref={toggle}
+						type="button"
+						className="act"
+						aria-expanded={isAsked}
+						onClick={() => setIsAsked(!isAsked)}
+					>
 						Publish to the client…
 					</button>
 				)}
 			</div>
-			{isAsked && mayPublish && wrong.length === 0 && (
+			{isAsked && canPublish && (
 				<div className="said mt-3">
 					<p>{publishing}</p>
 					<p className="mt-1">What is published is never altered: a correction is a new revision.</p>

@@ -1,5 +1,9 @@
 import { expect, test } from 'vitest'
-import { isSameStreet } from '@/lib/proposal/design/around/same-street'
+import { streetOf, streetWord } from '@/lib/proposal/design/around/street'
+
+const isSameStreet = (a: string, b: string) => streetOf(a) !== null && streetOf(a) === streetOf(b)
+/** As the database looks for a word in it. */
+const plain = (address: string) => address.toLowerCase().replaceAll(/[.’']/g, '')
 
 test.each([
 	['27 Tern Lane, Wrenholt', '33 Tern Lane, Wrenholt'],
@@ -10,6 +14,8 @@ test.each([
 ])('%j and %j are in one street', (one, other) => {
 	expect(isSameStreet(one, other)).toBe(true)
 	expect(isSameStreet(other, one)).toBe(true)
+	expect(plain(other)).toContain(streetWord(one) ?? 'a word')
+	expect(plain(one)).toContain(streetWord(other) ?? 'a word')
 })
 
 test.each([
@@ -19,3 +25,13 @@ test.each([
 	['no house number', 'Old Customs House, Wrenholt', 'Old Customs House, Wrenholt'],
 	['nothing', '', ''],
 ])('not with %s', (_, one, other) => expect(isSameStreet(one, other)).toBe(false))
+
+test.each([
+	['27 Tern Lane, Wrenholt', 'tern'],
+	['12 Old Harbour Street, Wrenholt', 'harbour'],
+	['4 O’Brien’s Court', 'obriens'],
+	['9 Court Lane', null],
+	['5 Żurawia', null],
+	['Old Customs House', null],
+	['', null],
+])('%j is known by the word %j', (address, word) => expect(streetWord(address)).toBe(word))

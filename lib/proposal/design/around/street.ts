@@ -40,10 +40,22 @@ function whereIs(address: string): { street: string; town: string } | null {
 }
 
 /**
- * Whether two addresses are in one street of one town, whatever their house numbers. An address without a house number
- * is in no street that one could be sure of.
+ * The street of an address in its town, the same text for whoever else is there, whatever their house numbers. An
+ * address without a house number is in no street that one could be sure of: null.
  */
-export function isSameStreet(a: string, b: string): boolean {
-	const [one, other] = [whereIs(a), whereIs(b)]
-	return one !== null && other !== null && one.street === other.street && one.town === other.town
+export function streetOf(address: string): string | null {
+	const where = whereIs(address)
+	return where && `${where.street}, ${where.town}`
+}
+
+const usual = new Set([...Object.keys(shortened), ...Object.values(shortened)])
+
+/**
+ * A word that every address in the same street has, in small letters and without full stops and apostrophes; null where
+ * there is none that is always written alike.
+ */
+export function streetWord(address: string): string | null {
+	const words = whereIs(address)?.street.split(' ') ?? []
+	const plainly = words.filter((word) => /^[a-z0-9]+$/.test(word) && !usual.has(word))
+	return plainly.toSorted((a, b) => b.length - a.length)[0] ?? null
 }
