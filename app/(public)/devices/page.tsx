@@ -14,8 +14,8 @@ export const metadata: Metadata = { title: 'Where you are signed in' }
 
 /** Everybody who is signed in sees where, in the frame of their own door. */
 export default async function DevicesPage({ searchParams }: PageProps<'/devices'>) {
-	const { for: handle, ended } = await searchParams
-	const who = await signedIn('/devices', handle)
+	const query = await searchParams
+	const who = await signedIn('/devices', query)
 	const own = await ownSessions(who, await sessionToken(), now())
 	if (own === undefined) hide(who)
 	const shown = own.sessions.map(({ since, seen, ...session }) => ({
@@ -23,7 +23,7 @@ export default async function DevicesPage({ searchParams }: PageProps<'/devices'
 		since: momentWords(since, own.timeZone),
 		seen: momentWords(seen, own.timeZone),
 	}))
-	const devices = <Devices sessions={shown} hasEnded={ended !== undefined} />
+	const devices = <Devices sessions={shown} hasEnded={query.ended !== undefined} />
 	const frame = { studio: (await studioName(who)) ?? '', who: await whoIs(who) }
 	return who.is === 'staff' ? (
 		<StudioFrame {...frame} isHelper={who.role === 'helper'}>
