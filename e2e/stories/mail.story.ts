@@ -53,6 +53,7 @@ test('every mail can be read as text and as a page, and leads to one place', asy
 	mailbox,
 	site,
 }) => {
+	test.slow()
 	const { proposals, people, clients } = cast
 	const stucco = await as('stuccoApprover', phone)
 	await stucco.goto(`/proposal/${proposals.stucco}/change`)

@@ -28,7 +28,7 @@ function End({ handle, words, since, isThis }: Session) {
 export function Devices({ sessions, hasEnded }: { readonly sessions: readonly Session[]; readonly hasEnded: boolean }) {
 	const named = sessions.map((session) => ({ ...session, words: session.words || 'a browser' }))
 	return (
-		<div className="mx-auto max-w-2xl">
+		<div className="max-w-2xl">
 			<h1 className="text-4xl font-extrabold tracking-tight">Where you are signed in</h1>
 			{hasEnded && (
 				<p className="said mt-5" role="status">
@@ -55,8 +55,8 @@ export function Devices({ sessions, hasEnded }: { readonly sessions: readonly Se
 			</ul>
 			<form method="post" action="/devices/everywhere" className="mt-8">
 				<p>
-					One that you do not know? End it, or all of them, this one too. After that we write to you whenever anybody
-					signs in as you, whichever browser it is, until it has been used once.
+					One that you do not know? End it, or all of them, this one too. After that we write to you of the first
+					sign-in with any browser.
 				</p>
 				<button type="submit" className="act mt-4">
 					Sign out everywhere

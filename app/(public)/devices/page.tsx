@@ -31,7 +31,7 @@ export default async function DevicesPage({ searchParams }: PageProps<'/devices'
 		</StudioFrame>
 	) : (
 		<ClientFrame {...frame}>
-			<div className="px-5 pt-[6vh] sm:px-8">{devices}</div>
+			<div className="mx-auto max-w-3xl px-5 pt-[6vh]">{devices}</div>
 		</ClientFrame>
 	)
 }

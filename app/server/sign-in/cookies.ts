@@ -32,3 +32,9 @@ export async function remember({ name, ...cookie }: ReturnType<typeof askCookie>
 	const jar = await cookies()
 	jar.set(name, value, cookie)
 }
+
+/** Takes back every cookie that the browser sent, the sign-in library's own too. */
+export async function forgetAll(): Promise<void> {
+	const secure = env().isSecure
+	for (const { name } of (await cookies()).getAll()) await forget({ name, secure })
+}

@@ -1,5 +1,5 @@
 import { refuse, seeOther } from '@/app/server/respond'
-import { askCookie, browserCookie, forget, sessionCookie } from '@/app/server/sign-in/cookies'
+import { forgetAll } from '@/app/server/sign-in/cookies'
 import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
 import { signOutEverywhere } from '@/db/sign-in/own-sessions'
@@ -10,6 +10,6 @@ export async function POST(request: Request): Promise<Response> {
 	if (who.is === 'nobody') return seeOther('/sign-in')
 	const out = await signOutEverywhere(who, stamp())
 	if (!out.ok) return refuse(request, out.why, who)
-	for (const cookie of [sessionCookie(), askCookie(), browserCookie()]) await forget(cookie)
+	await forgetAll()
 	return seeOther('/sign-in', { 'clear-site-data': '"cache", "storage"' })
 }

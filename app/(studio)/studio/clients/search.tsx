@@ -27,7 +27,7 @@ export function Search({ words, most, count }: Props) {
 					Look
 				</button>
 				{words !== '' && (
-					<a href="/studio/clients" className="does inline-flex items-center">
+					<a href="/studio/clients" className="does inline-flex min-h-11 items-center">
 						All clients
 					</a>
 				)}

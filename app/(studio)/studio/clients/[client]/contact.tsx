@@ -41,7 +41,7 @@ function Address({ client, contact, attempt: { typed, errors } }: Omit<Props, 'i
 			<form action={changeAddress} key={JSON.stringify(typed)} className="mt-1 mb-3" noValidate>
 				<ErrorSummary errors={{ ...others, ...(wrong !== undefined && { [box]: wrong }) }} />
 				<p className="text-soft">
-					{name} is signed out at once, links on their way are void, and {address} is told of it by mail.
+					This signs {name} out at once and makes links on their way void; {address} is told of it by mail.
 					{elsewhere.length > 0 && ` It is one address for every door: it changes for ${list(elsewhere)} too.`}
 				</p>
 				<Names client={client} contact={id} />
