@@ -47,6 +47,9 @@ export function SignedIn({ name, address }: { name: string; address: string }) {
 			<button type="submit" className="does">
 				Sign out
 			</button>
+			<a href="/devices" className="does inline-flex items-center">
+				Where you are signed in
+			</a>
 		</form>
 	)
 }

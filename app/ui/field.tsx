@@ -2,31 +2,33 @@ import type { ReactNode } from 'react'
 
 type Common = {
 	readonly name: string
+	/** Where more than one form of a page has a field of this name. */
+	readonly id?: string | undefined
 	readonly label: string
 	readonly hint?: string | undefined
 	readonly error?: string | undefined
 }
 
 /** What ties a box to its hint and its error. */
-export function described({ name, hint, error }: Pick<Common, 'name' | 'hint' | 'error'>) {
-	const ids = [hint ? `${name}-hint` : '', error ? `${name}-error` : ''].filter(Boolean).join(' ')
-	return { id: name, name, ...(ids && { 'aria-describedby': ids }), ...(error && { 'aria-invalid': true as const }) }
+export function described({ name, id = name, hint, error }: Pick<Common, 'name' | 'id' | 'hint' | 'error'>) {
+	const ids = [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ')
+	return { id, name, ...(ids && { 'aria-describedby': ids }), ...(error && { 'aria-invalid': true as const }) }
 }
 
 /** A label, a hint where one helps, what is wrong beside it, and the box itself. */
-export function Field({ name, label, hint, error, children }: Common & { readonly children: ReactNode }) {
+export function Field({ name, id = name, label, hint, error, children }: Common & { readonly children: ReactNode }) {
 	return (
 		<div className="mt-5">
-			<label htmlFor={name} className="block font-semibold">
+			<label htmlFor={id} className="block font-semibold">
 				{label}
 			</label>
 			{hint && (
-				<p id={`${name}-hint`} className="text-sm text-soft">
+				<p id={`${id}-hint`} className="text-sm text-soft">
 					{hint}
 				</p>
 			)}
 			{error && (
-				<p id={`${name}-error`} className="mt-1 font-semibold text-warn">
+				<p id={`${id}-error`} className="mt-1 font-semibold text-warn">
 					{error}
 				</p>
 			)}

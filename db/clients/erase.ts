@@ -10,21 +10,21 @@ import {
 	contact,
 	container,
 	erasure,
+	knownDevice,
 	outbox,
 	person,
 	place,
 	proposal,
 	sealedText,
-	session,
-	signInToken,
 	siteColour,
 	staff,
 	visit,
 } from '../schema'
+import { shutOut } from '../sign-in/shut-out'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
-import { closeProposals } from './close-proposals'
-import { eraseVisits } from './erase-visits'
+import { closeProposals } from './erased/close-proposals'
+import { eraseVisits } from './erased/erase-visits'
 import { removePhotos } from './visits/photos/files'
 
 const erased = 'erased'
@@ -47,11 +47,14 @@ function personsOf(tx: Tx, of: ClientId): PersonId[] {
 	return own.filter((id) => !kept.has(id))
 }
 
-function erasePersons(tx: Tx, people: readonly PersonId[]): void {
+function erasePersons(tx: Tx, people: readonly PersonId[], stamp: Stamp): void {
 	for (const id of people) {
-		const [row] = tx.select({ email: person.email }).from(person).where(eq(person.id, id)).all()
-		if (row !== undefined) tx.delete(signInToken).where(eq(signInToken.identifier, row.email)).run()
-		tx.delete(session).where(eq(session.userId, id)).run()
+		shutOut(tx, id, stamp)
+		tx.delete(knownDevice).where(eq(knownDevice.personId, id)).run()
+		tx.update(outbox)
+			.set({ facts: '{}' })
+			.where(and(eq(outbox.personId, id), eq(outbox.message, 'address changed')))
+			.run()
 		tx.update(person)
 			.set({ name: erased, email: `${id}@erased.invalid`, handle: id, emailVerified: null })
 			.where(eq(person.id, id))
@@ -103,7 +106,7 @@ function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stam
 	tx.delete(sealedText).where(eq(sealedText.clientId, of)).run()
 	const unsent = and(inArray(outbox.id, mails), isNull(outbox.sentAt), isNull(outbox.droppedAt))
 	tx.update(outbox).set({ droppedAt: stamp.at }).where(unsent).run()
-	erasePersons(tx, people)
+	erasePersons(tx, people, stamp)
 	erasePlaces(tx, of)
 	closeProposals(tx, stamp, viewer, of)
 	const photos = eraseVisits(tx, of)

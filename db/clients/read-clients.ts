@@ -1,47 +1,54 @@
-import { and, asc, desc, eq, inArray, isNotNull, isNull, sql } from 'drizzle-orm'
+import { and, asc, desc, eq, inArray, isNotNull, isNull, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { ClientId } from '@/lib/units/id'
+import type { ClientId, PersonId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
-import { client, contact, container, person, place, proposal, season, siteColour } from '../schema'
+import {
+	answer,
+	client,
+	contact,
+	container,
+	person,
+	place,
+	proposal,
+	revision,
+	season,
+	siteColour,
+	studio,
+} from '../schema'
 import { denied, visibleTo } from '../viewer'
 
-export type ClientRow = {
-	readonly id: ClientId
-	readonly name: string
-	readonly kind: 'business' | 'household'
-	readonly places: number
-	readonly containers: number
-}
-
-export async function listClients(viewer: Viewer): Promise<ClientRow[]> {
-	if (denied(viewer, 'see clients', null) !== null) return []
-	return read((db) =>
-		db
-			.select({
-				id: client.id,
-				name: client.name,
-				kind: client.kind,
-				places: sql<number>`count(DISTINCT ${place.id})`,
-				containers: sql<number>`count(${container.id})`,
-			})
-			.from(client)
-			.leftJoin(place, eq(place.clientId, client.id))
-			.leftJoin(container, and(eq(container.placeId, place.id), isNull(container.retiredAt)))
-			.where(and(isNull(client.archivedAt), visibleTo(viewer, client.id)))
-			.groupBy(client.id)
-			.orderBy(asc(client.name))
-			.all(),
-	)
+/** Other clients whose door is open to a contact of this one, by person. */
+function doorsElsewhere(db: Reading, of: ClientId): ReadonlyMap<PersonId, string[]> {
+	const here = db.select({ id: contact.personId }).from(contact).where(eq(contact.clientId, of))
+	const rows = db
+		.select({ person: contact.personId, name: client.name })
+		.from(contact)
+		.innerJoin(client, eq(client.id, contact.clientId))
+		.where(
+			and(
+				ne(contact.clientId, of),
+				inArray(contact.personId, here),
+				isNull(contact.endedAt),
+				isNull(client.archivedAt),
+			),
+		)
+		.orderBy(asc(client.name))
+		.all()
+	const all = new Map<PersonId, string[]>()
+	for (const { person: who, name } of rows) all.set(who, [...(all.get(who) ?? []), name])
+	return all
 }
 
 function contactsOf(db: Reading, of: ClientId, { gone = false } = {}) {
+	const elsewhere = doorsElsewhere(db, of)
 	return db
-		.select({ id: contact.id, name: person.name, address: person.email, may: contact.may })
+		.select({ id: contact.id, person: person.id, name: person.name, address: person.email, may: contact.may })
 		.from(contact)
 		.innerJoin(person, eq(person.id, contact.personId))
 		.where(and(eq(contact.clientId, of), gone ? isNotNull(contact.endedAt) : isNull(contact.endedAt)))
 		.orderBy(asc(person.name))
 		.all()
+		.map(({ person: who, ...row }) => ({ ...row, elsewhere: elsewhere.get(who) ?? [] }))
 }
 
 function placesOf(db: Reading, of: ClientId) {
@@ -63,7 +70,28 @@ function placesOf(db: Reading, of: ClientId) {
 	}))
 }
 
+/** Every answer that was given to a revision of theirs, the latest first; `by` is whoever wrote it. */
+function answersOf(db: Reading, of: ClientId) {
+	return db
+		.select({
+			proposal: revision.proposalId,
+			kind: answer.kind,
+			reference: answer.reference,
+			at: answer.at,
+			word: answer.word,
+			by: person.name,
+		})
+		.from(answer)
+		.innerJoin(revision, eq(revision.id, answer.revisionId))
+		.innerJoin(proposal, eq(proposal.id, revision.proposalId))
+		.innerJoin(person, eq(person.id, answer.by))
+		.where(eq(proposal.clientId, of))
+		.orderBy(desc(answer.at))
+		.all()
+}
+
 function proposalsOf(db: Reading, of: ClientId) {
+	const answers = answersOf(db, of)
 	return db
 		.select({ id: proposal.id, quarter: season.quarter, year: season.year, state: proposal.state })
 		.from(proposal)
@@ -71,10 +99,13 @@ function proposalsOf(db: Reading, of: ClientId) {
 		.where(eq(proposal.clientId, of))
 		.orderBy(desc(season.windowFrom))
 		.all()
+		.map((row) => ({ ...row, answers: answers.filter(({ proposal: to }) => to === row.id) }))
 }
 
 export type ClientPage = {
 	readonly client: typeof client.$inferSelect
+	/** Of the studio. */
+	readonly timeZone: string
 	readonly contacts: ReturnType<typeof contactsOf>
 	/** Contacts to whom the door was closed. */
 	readonly gone: ReturnType<typeof contactsOf>
@@ -91,8 +122,10 @@ export async function clientPage(viewer: Viewer, of: ClientId): Promise<ClientPa
 			.where(and(eq(client.id, of), visibleTo(viewer, client.id)))
 			.all()
 		if (found === undefined) return undefined
+		const [house] = db.select({ timeZone: studio.timeZone }).from(studio).all()
 		return {
 			client: found,
+			timeZone: house?.timeZone ?? 'UTC',
 			contacts: contactsOf(db, of),
 			gone: contactsOf(db, of, { gone: true }),
 			places: placesOf(db, of),

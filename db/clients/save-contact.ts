@@ -1,10 +1,12 @@
 import { and, eq, isNull } from 'drizzle-orm'
+import type { Taken } from '@/lib/access/taken-words'
 import type { May, Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id, PersonId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
-import { contact, person, proposal, session, signInToken, staff } from '../schema'
+import { contact, person, proposal, staff } from '../schema'
+import { shutOut } from '../sign-in/shut-out'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 import { isWithUs } from './is-with-us'
@@ -16,18 +18,20 @@ export type Invitation = {
 	readonly may: May
 }
 export type Invited =
-	| { readonly ok: true; readonly person: PersonId }
-	| { readonly ok: false; readonly why: 'works at the studio' }
+	| { readonly ok: true; readonly person: PersonId; readonly contact: Id<'contact'> }
+	| (Taken & { readonly ok: false; readonly why: 'taken' })
 	| Denied
 
+type Person = { readonly id: PersonId; readonly name: string }
+
 /** Whoever has the address already, else a new person. */
-function personWith(tx: Tx, { name, address }: Invitation, stamp: Stamp): PersonId {
-	const [known] = tx.select({ id: person.id }).from(person).where(eq(person.email, address)).all()
-	if (known !== undefined) return known.id
+function personWith(tx: Tx, { name, address }: Invitation, stamp: Stamp): Person {
+	const [known] = tx.select({ id: person.id, name: person.name }).from(person).where(eq(person.email, address)).all()
+	if (known !== undefined) return known
 	const id = stamp.id<'person'>()
 	const handle = Buffer.from(stamp.salt()).toString('base64url')
 	tx.insert(person).values({ id, name, email: address, handle, createdAt: stamp.at }).run()
-	return id
+	return { id, name }
 }
 
 const hasOpenDoor = (tx: Tx, of: ClientId, who: PersonId): boolean =>
@@ -46,7 +50,7 @@ function tellOfWaiting(tx: Tx, stamp: Stamp, of: ClientId, who: PersonId): void 
 
 /**
  * Lets a person in at a client's door, to approve or to look, with a mail of what waits there; one who was inside gets
- * the new right.
+ * the new right. Somebody else with the same address at the same door is refused.
  */
 export async function inviteContact(viewer: Viewer, invitation: Invitation, stamp: Stamp): Promise<Invited> {
 	const { client: of, may } = invitation
@@ -54,17 +58,20 @@ export async function inviteContact(viewer: Viewer, invitation: Invitation, stam
 	if (no !== null) return no
 	return write((tx): Invited => {
 		if (!isWithUs(tx, of)) return hidden
-		const id = personWith(tx, invitation, stamp)
-		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0)
-			return { ok: false, why: 'works at the studio' }
+		const { id, name: by } = personWith(tx, invitation, stamp)
+		const taken = { ok: false, why: 'taken', by } as const
+		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0) return { ...taken, who: 'staff' }
 		const isInside = hasOpenDoor(tx, of, id)
-		tx.insert(contact)
+		if (isInside && by !== invitation.name) return { ...taken, who: 'a contact here' }
+		const door = tx
+			.insert(contact)
 			.values({ id: stamp.id<'contact'>(), clientId: of, personId: id, may, since: stamp.at })
 			.onConflictDoUpdate({ target: [contact.clientId, contact.personId], set: { may, endedAt: null } })
-			.run()
+			.returning({ id: contact.id })
+			.get()
 		append(tx, stamp, viewer, { act: 'contact invited', object: `person ${id}`, client: of, facts: { may } })
 		if (!isInside) tellOfWaiting(tx, stamp, of, id)
-		return { ok: true, person: id }
+		return { ok: true, person: id, contact: door.id }
 	})
 }
 
@@ -81,9 +88,7 @@ export async function endContact(
 		const [found] = tx.select({ person: contact.personId }).from(contact).where(mine).all()
 		if (found === undefined) return hidden
 		tx.update(contact).set({ endedAt: stamp.at }).where(mine).run()
-		tx.delete(session).where(eq(session.userId, found.person)).run()
-		const [who] = tx.select({ email: person.email }).from(person).where(eq(person.id, found.person)).all()
-		if (who !== undefined) tx.delete(signInToken).where(eq(signInToken.identifier, who.email)).run()
+		shutOut(tx, found.person, stamp)
 		append(tx, stamp, viewer, {
 			act: 'contact changed',
 			object: `person ${found.person}`,

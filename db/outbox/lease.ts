@@ -2,7 +2,7 @@ import { and, asc, eq, inArray, isNull, lte, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { moment } from '@/lib/units/day'
 import type { Id } from '@/lib/units/id'
-import { write } from '../open'
+import { type Tx, write } from '../open'
 import { type Message, outbox } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
@@ -54,6 +54,15 @@ export type Outcome = 'sent' | 'dropped' | 'failed' | 'lost'
 /** Longer and longer between tries, an hour at most. */
 const waitMs = (tries: number) => Math.min(3_600_000, 15_000 * 2 ** Math.min(tries, 10))
 
+/** An address that somebody had is kept until it was told, and no longer. */
+function forgetAddress(tx: Tx, { id, message }: typeof outbox.$inferSelect): void {
+	if (message !== 'address changed') return
+	tx.update(outbox)
+		.set({ facts: sql`json_remove(${outbox.facts}, '$.address')` })
+		.where(eq(outbox.id, id))
+		.run()
+}
+
 export async function settleMail(
 	viewer: Viewer,
 	{ id, tries }: Pick<Leased, 'id' | 'tries'>,
@@ -77,6 +86,7 @@ export async function settleMail(
 			.where(and(open, held, eq(outbox.id, id)))
 			.returning()
 			.all()
+		if (outcome !== 'failed') for (const mail of settled) forgetAddress(tx, mail)
 		if (outcome === 'lost') for (const mail of settled) noteLoss(tx, stamp, viewer, mail)
 	})
 }

@@ -16,6 +16,8 @@ export type Addressee = {
 	readonly address: string
 	readonly handle: string
 	readonly studio: string
+	/** Of the studio. */
+	readonly timeZone: string
 }
 
 /** To whom a mail goes and in whose name; undefined for nobody, and for one to whom no door is open any more. */
@@ -23,7 +25,13 @@ export async function addressee(viewer: Viewer, id: PersonId): Promise<Addressee
 	if (denied(viewer, 'send mail', null) !== null || (await viewerOf(id)).is === 'nobody') return undefined
 	const [found] = read((db) =>
 		db
-			.select({ name: person.name, address: person.email, handle: person.handle, studio: studio.name })
+			.select({
+				name: person.name,
+				address: person.email,
+				handle: person.handle,
+				studio: studio.name,
+				timeZone: studio.timeZone,
+			})
 			.from(person)
 			.innerJoin(studio, eq(studio.id, 1))
 			.where(eq(person.id, id))

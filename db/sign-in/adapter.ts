@@ -5,6 +5,7 @@ import { moment } from '@/lib/units/day'
 import { id, type PersonId } from '@/lib/units/id'
 import { type Db, read, write } from '../open'
 import { person, session, signInToken, staff } from '../schema'
+import { type Arrival, noteArrival } from './arrival'
 import { noAccounts } from './no-accounts'
 
 const day = 86_400_000
@@ -21,12 +22,15 @@ function absoluteEnd(db: Pick<Db, 'select'>, personId: PersonId, now: Date): Dat
 
 type Session = { readonly sessionToken: string; readonly userId: string; readonly expires: Date }
 
-function keepSession(sessionToken: string, userId: string, now: Date): Session {
+function keepSession(sessionToken: string, userId: string, now: Date, arrival?: Arrival): Session {
 	const who = id<'person'>(userId)
 	const expires = write((tx) => {
 		const end = absoluteEnd(tx, who, now)
 		const row = { sessionToken: stored(sessionToken), userId: who, expires: end, createdAt: moment(now) }
-		tx.insert(session).values(row).run()
+		tx.insert(session)
+			.values({ ...row, device: arrival?.words ?? '' })
+			.run()
+		if (arrival !== undefined) noteArrival(tx, who, arrival)
 		return end
 	})
 	return { sessionToken, userId, expires }
@@ -48,9 +52,10 @@ function sessionWithUser(sessionToken: string, now: Date) {
 
 /**
  * The library's adapter over our tables, with what it lacks: tokens stored as hashes, an absolute end that no use
- * moves, links that work once and before their time is over. People are made by the studio alone.
+ * moves, links that work once and before their time is over. People are made by the studio alone. `arrival` is the
+ * browser that a session is made for.
  */
-export function sessionAdapter(now: () => Date) {
+export function sessionAdapter(now: () => Date, arrival?: Arrival) {
 	const library = read((db) =>
 		DrizzleAdapter(db, { usersTable: person, sessionsTable: session, accountsTable: noAccounts }),
 	)
@@ -58,7 +63,7 @@ export function sessionAdapter(now: () => Date) {
 		...library,
 		createUser: () => Promise.reject(new Error('Nobody is made by signing in.')),
 		createSession: async ({ sessionToken, userId }: Pick<Session, 'sessionToken' | 'userId'>) =>
-			keepSession(sessionToken, userId, now()),
+			keepSession(sessionToken, userId, now(), arrival),
 		getSessionAndUser: async (sessionToken: string) => sessionWithUser(sessionToken, now()),
 		updateSession: async () => null,
 		deleteSession: async (sessionToken: string) => {

@@ -1,26 +1,12 @@
 import { and, eq, gt, lte, sql } from 'drizzle-orm'
-import { type Moment, moment } from '@/lib/units/day'
+import { moment } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
-import { sideFile } from '../house/side-file'
 import { prepared, read, write } from '../open'
 import { session, signInToken, staff } from '../schema'
+import { isIdle, lastUse, noteUse } from './activity'
 import { stored } from './adapter'
 
-const hour = 3_600_000
-/** A session that nobody used for this long is over. */
-const idleMs = { staff: 12 * hour, contact: 14 * 24 * hour } as const
-
 const minute = 60_000
-
-function lastUse(key: string): Moment | undefined {
-	return sideFile().prepare<[string], Moment>('SELECT at FROM activity WHERE session = ?').pluck().get(key)
-}
-
-function noteUse(key: string, at: Moment): void {
-	sideFile()
-		.prepare('INSERT INTO activity (session, at) VALUES (?, ?) ON CONFLICT (session) DO UPDATE SET at = excluded.at')
-		.run(key, at)
-}
 
 const sessionUnder = prepared((db) =>
 	db
@@ -37,9 +23,8 @@ export async function personOfSession(token: string, now: Date): Promise<PersonI
 	const [found] = read((db) => sessionUnder(db).all({ key, now: now.valueOf() }))
 	if (found === undefined) return undefined
 	const used = lastUse(key) ?? found.since
-	const idle = now.valueOf() - new Date(used).valueOf()
-	if (idle > idleMs[found.role === null ? 'contact' : 'staff']) return undefined
-	if (idle > minute) noteUse(key, moment(now))
+	if (isIdle(used, found.role === null ? 'contact' : 'staff', now)) return undefined
+	if (now.valueOf() - Date.parse(used) > minute) noteUse(key, moment(now))
 	return found.person
 }
 

@@ -11,21 +11,31 @@ export const linkHashOf = (token: string, secret: string): Hash => sha256(`${tok
 const tokenMs = 10 * 60_000
 const tries = 5
 
-export type Minted = { readonly linkHash: Hash; readonly codeHash: Hash; readonly askHash: string }
+export type Minted = {
+	readonly linkHash: Hash
+	readonly codeHash: Hash
+	readonly askHash: string
+	/** Where the mail goes, when somebody is about to send it. */
+	readonly address?: string
+}
 
 /**
  * Keeps the hashes of a link and a code that are about to be mailed. What the same browser asked for before is void;
  * what another asked for is not, or anybody could void the link in somebody's hands.
+ * @returns false when they have another address by now: nothing is kept, and nothing is to be sent
  */
-export async function keepToken(personId: PersonId, { linkHash, codeHash, askHash }: Minted, now: Date): Promise<void> {
-	write((tx) => {
+export async function keepToken(personId: PersonId, minted: Minted, now: Date): Promise<boolean> {
+	const { linkHash, codeHash, askHash, address } = minted
+	return write((tx) => {
 		const [found] = tx.select({ email: person.email }).from(person).where(eq(person.id, personId)).all()
 		if (found === undefined) throw new Error('keepToken: nobody has this id')
+		if (address !== undefined && address !== found.email) return false
 		const row = { token: linkHash, codeHash, askHash, triesLeft: tries, expires: new Date(now.valueOf() + tokenMs) }
 		tx.insert(signInToken)
 			.values({ identifier: found.email, ...row })
 			.onConflictDoUpdate({ target: [signInToken.identifier, signInToken.askHash], set: row })
 			.run()
+		return true
 	})
 }
 

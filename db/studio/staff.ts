@@ -3,7 +3,8 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { PersonId } from '@/lib/units/id'
 import { read, write } from '../open'
 import { append } from '../record/append'
-import { person, session, signInToken, staff } from '../schema'
+import { person, staff } from '../schema'
+import { shutOut } from '../sign-in/shut-out'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 
@@ -39,17 +40,11 @@ export async function endStaff(viewer: Viewer, id: PersonId, stamp: Stamp): Prom
 	if (viewer.is === 'staff' && viewer.person === id) return { ok: false, why: 'that is you' }
 	return write((tx): StaffEnded => {
 		const theirs = eq(staff.personId, id)
-		const [found] = tx
-			.select({ address: person.email, endedAt: staff.endedAt })
-			.from(staff)
-			.innerJoin(person, eq(person.id, staff.personId))
-			.where(theirs)
-			.all()
+		const [found] = tx.select({ endedAt: staff.endedAt }).from(staff).where(theirs).all()
 		if (found === undefined) return hidden
 		if (found.endedAt !== null) return { ok: true }
 		tx.update(staff).set({ endedAt: stamp.at }).where(theirs).run()
-		tx.delete(session).where(eq(session.userId, id)).run()
-		tx.delete(signInToken).where(eq(signInToken.identifier, found.address)).run()
+		shutOut(tx, id, stamp)
 		append(tx, stamp, viewer, { act: 'staff left', object: `person ${id}`, client: null })
 		return { ok: true }
 	})

@@ -1,6 +1,7 @@
 import { linkIn, type Mail } from '../site/mailbox'
 import { mailsToSend } from '../site/record'
 import { rowOf } from '../site/season'
+import { signInBy } from '../site/session'
 import { expect, laptop, phone, test } from '../site/story'
 
 /** Each kind of mail: to whom it goes, about what, and how many pictures it shows, a cover among them where it asks for an answer. */
@@ -12,6 +13,8 @@ const kinds = [
 	['a change asked for', 'designer', /^The Merrowin household asks for a change$/, 0],
 	['approved, the receipt', 'bakeryApprover', /^Approved: your design for winter [\d–]+, \d{4}-\d{4}$/, 1],
 	['approved, to the studio', 'designer', /^Marrowby Bakery approved$/, 1],
+	['another browser', 'vetApprover', /^You signed in with another browser$/, 0],
+	['an address changed, to the old one', 'creditUnionApprover', /^Your mail address was changed$/, 0],
 	['skipped', 'designer', /^Lindquay Dental Practice skips winter/, 0],
 ] as const
 
@@ -50,6 +53,7 @@ test('every mail can be read as text and as a page, and leads to one place', asy
 	mailbox,
 	site,
 }) => {
+	test.slow()
 	const { proposals, people, clients } = cast
 	const stucco = await as('stuccoApprover', phone)
 	await stucco.goto(`/proposal/${proposals.stucco}/change`)
@@ -81,6 +85,14 @@ test('every mail can be read as text and as a page, and leads to one place', asy
 	await guest.goto('/sign-in')
 	await guest.getByLabel('Mail address').fill(people.innApprover.address)
 	await guest.getByRole('button', { name: 'Send me the link' }).click()
+
+	for (const after of [0, 1]) await signInBy(await visit(phone), mailbox, people.vetApprover.address, after)
+	await designer.goto(`/studio/clients/${clients.creditUnion.id}`)
+	const { name } = people.creditUnionApprover
+	await designer.getByText(`Change the address… of ${name}`).click()
+	await designer.getByLabel(`New mail address of ${name}`).fill('wilma@elsewhere.example')
+	await designer.getByRole('button', { name: 'Change the address' }).filter({ visible: true }).click()
+	await expect(designer.getByText('The old address is told.')).toBeVisible()
 
 	for (const [kind, to, subject, pictures] of kinds) {
 		const mail = await mailbox.next(people[to].address, subject)

@@ -51,6 +51,13 @@ export const endContactForm = z.strictObject({
 	contact: idField<'contact'>(),
 })
 
+export const changeAddressForm = z.strictObject({
+	once: onceField,
+	client: idField<'client'>(),
+	contact: idField<'contact'>(),
+	address: addressField,
+})
+
 const percentField = decimalField(0, 30).transform((value) => Math.round(value * 1000))
 
 export const placeForm = z.strictObject({

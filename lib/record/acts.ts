@@ -10,6 +10,7 @@ export const acts = [
 	'client changed',
 	'contact invited',
 	'contact changed',
+	'address changed',
 	'place added',
 	'place changed',
 	'container added',

@@ -22,17 +22,6 @@ export function finish({ label, ...filled }: Filled, { name, studio }: To, href:
 	return { ...filled, greeting: `Dear ${name},`, studio, small, action: { label, href } }
 }
 
-export function signInLetter(code: string): Filled {
-	return {
-		subject: 'Your link to sign in',
-		paragraphs: [
-			'You asked for a link to sign in. It works once, for ten minutes. Or type this code in the window where you asked:',
-		],
-		code: `${code.slice(0, 4)} ${code.slice(4)}`,
-		label: 'Sign in',
-	}
-}
-
 function prices({ options }: Offer): string {
 	const format = moneyFormat(options[0]?.prices.currency ?? 'USD')
 	const totals = options.map(({ prices: of }) => quote(of, everything).totalCents)

@@ -10,42 +10,23 @@ import {
 	openedAgainLetter,
 	publishedLetter,
 	reminderLetter,
-	signInLetter,
 	skippedLetter,
 	takenBackLetter,
 } from '@/app/documents/mail/letters'
 import { phoneLetter } from '@/app/documents/mail/phone-letter'
 import type { Leased } from '@/db/outbox/lease'
 import { type Addressee, type MailedProposal, mailedProposal } from '@/db/outbox/mail-facts'
-import { keepToken } from '@/db/sign-in/token'
 import type { Viewer } from '@/lib/access/viewer'
 import { clientLink } from '@/lib/forms/client-link'
 import { coverOf } from '@/lib/proposal/offer/cover'
-import type { PersonId } from '@/lib/units/id'
 import { idSchema } from '@/lib/units/schema'
-import { codeHash, linkHash, randomCode, randomToken } from '../sign-in/secrets'
-import { now, stamp } from '../start/clock'
+import { stamp } from '../start/clock'
 import { env } from '../start/env'
+import { composeSignIn, isAboutSignIn } from './compose-sign-in'
 import { composeVisit, isAboutVisit } from './compose-visit'
 import { written } from './written'
 
-const asked = z.object({ askHash: z.string(), to: z.string() })
 const reported = z.object({ proposal: idSchema<'proposal'>(), number: z.int() })
-
-/** The link and the code exist from here on, and only in this mail: what is stored of them are hashes. */
-async function signIn(facts: unknown, person: PersonId, to: Addressee): Promise<Letter> {
-	const { askHash, to: path } = asked.parse(facts)
-	const token = randomToken()
-	const code = randomCode()
-	await keepToken(person, { linkHash: linkHash(token), codeHash: codeHash(code, askHash), askHash }, now())
-	const href = `${env().siteUrl}/sign-in/confirm?${new URLSearchParams({ token, callbackUrl: path })}`
-	return finish(
-		signInLetter(code),
-		to,
-		href,
-		'If you did not ask for this, ignore it: nothing happens unless the button is pressed.',
-	)
-}
 
 const letters = {
 	'proposal published': { make: publishedLetter, door: 'client' },
@@ -76,7 +57,7 @@ export async function compose(
 	to: Addressee | undefined,
 ): Promise<Letter | undefined> {
 	if (person === null || to === undefined) return undefined
-	if (message === 'sign-in link') return signIn(facts, person, to)
+	if (isAboutSignIn(message)) return composeSignIn({ message, person, facts }, to)
 	if (isAboutVisit(message)) return composeVisit(system, { message, person, facts }, to)
 	if (!isAboutProposal(message)) return undefined
 	const { proposal, number } = reported.parse(facts)

@@ -10,6 +10,7 @@ import { isFinal } from '@/lib/mail/is-final'
 import { stamp } from '../start/clock'
 import { log } from '../start/log'
 import { compose } from './compose'
+import { sentTo } from './compose-sign-in'
 import { drawnCover } from './headed'
 import { drawnPictures } from './pictures'
 import { deliver, type Shown } from './transport'
@@ -37,7 +38,8 @@ async function picturesFor({ cover, drawings }: Letter, { id: mail, message }: L
 
 async function sendOne(system: Viewer, leased: Leased): Promise<Outcome> {
 	try {
-		const to = leased.person === null ? undefined : await addressee(system, leased.person)
+		const known = leased.person === null ? undefined : await addressee(system, leased.person)
+		const to = known && sentTo(known, leased)
 		const letter = await compose(system, leased, to)
 		if (letter === undefined || to === undefined) return 'dropped'
 		const { subject, studio } = letter

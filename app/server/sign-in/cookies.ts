@@ -12,6 +12,15 @@ const minutes = 60
 /** The browser that asked for a link: what it asked with, the address that was typed and where to go after. */
 export const askCookie = () => ({ name: named('doorsill-ask'), secure: env().isSecure, maxAge: 15 * minutes, ...base })
 
+const days = 86_400
+/** The browser itself, whoever signs in with it: as long as a cookie may last (RFC 6265bis draft, section 5.5). */
+export const browserCookie = () => ({
+	name: named('doorsill-browser'),
+	secure: env().isSecure,
+	maxAge: 400 * days,
+	...base,
+})
+
 /** Takes a cookie back, with the marks that it was set with. */
 export async function forget({ name, ...cookie }: { readonly name: string; readonly secure: boolean }): Promise<void> {
 	const jar = await cookies()
@@ -22,4 +31,10 @@ export async function forget({ name, ...cookie }: { readonly name: string; reado
 export async function remember({ name, ...cookie }: ReturnType<typeof askCookie>, value: string): Promise<void> {
 	const jar = await cookies()
 	jar.set(name, value, cookie)
+}
+
+/** Takes back every cookie that the browser sent, the sign-in library's own too. */
+export async function forgetAll(): Promise<void> {
+	const secure = env().isSecure
+	for (const { name } of (await cookies()).getAll()) await forget({ name, secure })
 }

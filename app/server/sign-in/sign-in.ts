@@ -5,13 +5,15 @@ import { localPath } from '@/lib/forms/local-path'
 import { seeOther } from '../respond'
 import { log } from '../start/log'
 import { handBack } from './auth'
-import { askCookie, forget, sessionCookie } from './cookies'
+import { arrivalOf } from './browser'
+import { askCookie, browserCookie, forget, remember, sessionCookie } from './cookies'
 import { sessionToken } from './session'
 
 /** Uses a link up: a new session for its holder, the one that this browser had before ended. */
 export async function signIn(request: NextRequest): Promise<Response> {
 	const before = await sessionToken()
-	const answer = await handBack(request, ['callback', 'email'])
+	const arrival = await arrivalOf(request.headers)
+	const answer = await handBack(request, ['callback', 'email'], arrival)
 	const given = answer.headers.getSetCookie()
 	// The library leads to its own page of errors, or not at all: only a session that it gave says that somebody is in.
 	const isIn = given.some((cookie) => cookie.startsWith(`${sessionCookie().name}=`) && !cookie.includes('Max-Age=0'))
@@ -21,5 +23,6 @@ export async function signIn(request: NextRequest): Promise<Response> {
 	const response = seeOther(localPath(request.nextUrl.searchParams.get('callbackUrl')))
 	for (const cookie of given) response.headers.append('set-cookie', cookie)
 	await forget(askCookie())
+	await remember(browserCookie(), arrival.browser)
 	return response
 }

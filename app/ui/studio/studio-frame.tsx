@@ -15,7 +15,8 @@ export type Room = (typeof rooms)[number]['word']
 type Props = {
 	readonly studio: string
 	readonly who: { readonly name: string; readonly address: string } | undefined
-	readonly here: Room
+	/** Nothing where the page is no room of the studio. */
+	readonly here?: Room
 	readonly season?: string | undefined
 	readonly isHelper?: boolean
 	readonly children: ReactNode

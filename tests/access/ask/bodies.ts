@@ -169,6 +169,12 @@ const actionForms: Readonly<Record<string, Form>> = {
 		['address', 'wynn@marrowbybakery.example'],
 		['may', 'look'],
 	],
+	changeAddress: ({ client, contact }) => [
+		once(),
+		['client', client],
+		['contact', contact],
+		['address', 'moved@elsewhere.example'],
+	],
 	endContact: ({ client, contact }) => [once(), ['client', client], ['contact', contact]],
 	savePlace: ({ client, place }) => [
 		once(),
@@ -324,6 +330,7 @@ const others: Readonly<Record<string, Fields>> = {
 		['to', '/'],
 	],
 	'/sign-in/code': [['code', '12345678']],
+	'/devices/end': [['session', 'f'.repeat(32)]],
 	'/set-up/make': [['token', 'none'], once(), ...studio],
 }
 

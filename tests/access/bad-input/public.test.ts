@@ -66,4 +66,19 @@ describe('what the doors of the public take', () => {
 		}
 		expect(snapshot(open.site.folder)).toEqual(before)
 	})
+
+	it.each(triedIn('words'))('a session to end, a browser’s name, words to look for: $what', async ({ value }) => {
+		const before = snapshot(open.site.folder)
+		const { body, headers } = multipart([['session', value]])
+		expect((await open.ask('approver', '/devices/end', { method: 'POST', body, headers })).status).toBe(404)
+		const query = new URLSearchParams({ q: value.toString(), ended: value.toString(), for: value.toString() })
+		for (const [person, path] of [
+			['approver', '/devices'],
+			['designer', '/studio/clients'],
+		] as const) {
+			const page = await open.ask(person, `${path}?${query}`)
+			expect([path, page.status === 200 || page.status === 431, aliveIn(page.body)]).toEqual([path, true, []])
+		}
+		expect(snapshot(open.site.folder)).toEqual(before)
+	})
 })

@@ -156,6 +156,10 @@ const publicRows: readonly Row[] = [
 	post('/sign-in/ask', null, 'nothing', all('elsewhere'), { writes: columns }),
 	post('/sign-in/code', null, 'nothing', all('sign-in')),
 	post('/sign-out', null, 'nothing', all('sign-in'), { writes: columns }),
+	// Everybody's own: whoever is signed in has some, and a handle that is not theirs is as none.
+	get('/devices', null, 'nothing', { ...all('page'), 'signed out': 'sign-in' }),
+	post('/devices/end', null, 'nothing', nobody),
+	post('/devices/everywhere', null, 'nothing', all('sign-in'), { writes: columns }),
 	get('/set-up', null, 'nothing', all('hidden')),
 	post('/set-up/make', null, 'nothing', all('hidden')),
 	post('/csp-report', null, 'nothing', all('noted')),
@@ -231,6 +235,7 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'steer', act: 'steer the proposal' },
 	{ name: 'saveClient', act: 'change clients' },
 	{ name: 'invite', act: 'change clients' },
+	{ name: 'changeAddress', act: 'change clients' },
 	{ name: 'endContact', act: 'change clients' },
 	{ name: 'savePlace', act: 'change clients' },
 	{ name: 'addColour', act: 'change clients' },

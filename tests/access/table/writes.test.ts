@@ -99,6 +99,7 @@ describe('the designer', () => {
 		plan: [['quarter', 'summer']],
 		begin: [],
 		saveDesign: [['name', 'Kelp and slate']],
+		changeAddress: [['address', 'moved-too@elsewhere.example']],
 		hire: [['address', 'ysolt@sedgeandlantern.example']],
 		saveMaterial: [['name', 'Winterberry, short']],
 		saveSupplier: [['name', 'Ferrow and Sons']],
@@ -121,6 +122,7 @@ describe('the designer', () => {
 		'takeChange',
 		'takeSkip',
 		'takeApproval',
+		'changeAddress',
 		'endContact',
 	]
 	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
@@ -166,6 +168,12 @@ describe('the designer', () => {
 	})
 })
 
+/** What stands for each of somebody's sessions on their page, but for the one that asks. */
+async function handlesOf(person: PersonName): Promise<string[]> {
+	const { body } = await open.ask(person, '/devices')
+	return [...body.matchAll(/name="session" value="([0-9a-f]{32})"/g)].map(([, handle = '']) => handle)
+}
+
 describe('everybody', () => {
 	it.each(persons)('%s may ask for a link', async (person) => {
 		const changed = await changes(async () => {
@@ -198,5 +206,44 @@ describe('everybody', () => {
 		expect(changed).toEqual(['session'])
 		expect(count()).toBe(Number(before) - 1)
 		expect(outcomeOf(await send(url, '/', { session }))).toBe('sign-in')
+	})
+
+	it.each(signedIn)('%s ends another session of theirs, by what stands for it on the page', async (person) => {
+		const { folder, url, cast } = open.site
+		const of = cast.people[who[person]].id
+		const before = new Set(await handlesOf(person))
+		const session = openSession(folder, of)
+		const [handle = 'none'] = (await handlesOf(person)).filter((each) => !before.has(each))
+		const end = urlencoded([['session', handle]])
+		const stranger = person === 'designer' ? 'helper' : 'designer'
+		const foreign = await open.ask(stranger, '/devices/end', { method: 'POST', ...end })
+		expect([outcomeOf(foreign), outcomeOf(await send(url, '/devices', { session }))]).toEqual(['hidden', 'page'])
+		const changed = await changes(async () => {
+			const said = await open.ask(person, '/devices/end', { method: 'POST', ...end })
+			expect([outcomeOf(said), said.headers.location]).toEqual(['elsewhere', '/devices?ended'])
+		})
+		expect(changed).toEqual(['session'])
+		expect(outcomeOf(await send(url, '/devices', { session }))).toBe('sign-in')
+		expect(outcomeOf(await open.ask(person, '/devices/end', { method: 'POST', ...end }))).toBe('hidden')
+	})
+
+	// The last of this file: nobody is signed in after it.
+	it.each(signedIn)('%s signs out everywhere', async (person) => {
+		const { folder, url, cast } = open.site
+		const of = cast.people[who[person]].id
+		const [here, there] = [openSession(folder, of), openSession(folder, of)]
+		const changed = await changes(async () => {
+			const { body, headers } = urlencoded([['x', '1']])
+			const cookie = `doorsill=${here}; doorsill-browser=a; next-auth.callback-url=b`
+			const sending = { method: 'POST', body, headers: { ...headers, cookie } }
+			const out = await send(url, '/devices/everywhere', sending)
+			const gone = (out.headers['set-cookie'] ?? []).filter((line) => line.includes('Max-Age=0'))
+			expect([outcomeOf(out), out.headers['clear-site-data']]).toEqual(['sign-in', '"cache", "storage"'])
+			const names = gone.map((line) => line.split('=')[0])
+			expect(names.toSorted()).toEqual(['doorsill', 'doorsill-browser', 'next-auth.callback-url'])
+		})
+		expect(changed.toSorted()).toEqual(['known_device', 'session'])
+		for (const session of [here, there]) expect(outcomeOf(await send(url, '/devices', { session }))).toBe('sign-in')
+		expect(outcomeOf(await open.ask(person, '/devices'))).toBe('sign-in')
 	})
 })

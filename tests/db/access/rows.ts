@@ -7,7 +7,8 @@ import { listSuppliers, saveSupplier } from '@/db/catalogue/suppliers'
 import { mergeSiteColours, renameSiteColour } from '@/db/clients/change-colours'
 import { eraseClient } from '@/db/clients/erase'
 import { doors, readHome } from '@/db/clients/home'
-import { clientPage, listClients } from '@/db/clients/read-clients'
+import { listClients } from '@/db/clients/list-clients'
+import { clientPage } from '@/db/clients/read-clients'
 import { saveClient } from '@/db/clients/save-client'
 import { endContact, inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
@@ -49,6 +50,8 @@ import { markSeen } from '@/db/proposals/seen'
 import { steer } from '@/db/proposals/steer'
 import { toInstall } from '@/db/proposals/to-install'
 import { verify } from '@/db/record/verify'
+import { changeAddress } from '@/db/sign-in/change-address'
+import { endOwnSession, ownSessions, signOutEverywhere } from '@/db/sign-in/own-sessions'
 import type { Stamp } from '@/db/stamp'
 import { applyCollection } from '@/db/studio/collection/apply'
 import { changeCollection } from '@/db/studio/collection/change'
@@ -283,7 +286,7 @@ export const rows: Readonly<Record<string, Row>> = {
 		to('none', 'none', 'value', 'value', 'none', 'none', 'none'),
 	)((viewer, { client }, { stamp }) => readHome(viewer, client, stamp())),
 	'clients/read-clients clientPage': row('client', designerReads)((viewer, { client }) => clientPage(viewer, client)),
-	'clients/read-clients listClients': row('studio', designerReads)((viewer) => listClients(viewer)),
+	'clients/list-clients listClients': row('studio', designerReads)((viewer) => listClients(viewer)),
 	'clients/save-client saveClient': row(
 		'client',
 		designerDoes,
@@ -458,6 +461,25 @@ export const rows: Readonly<Record<string, Row>> = {
 		to('value', 'value', 'none', 'none', 'none', 'none', 'none'),
 	)((viewer) => toInstall(viewer)),
 	'record/verify verify': row('studio', designerAndSystemRead)((viewer) => verify(viewer)),
+	'sign-in/change-address changeAddress': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, contact }, { stamp }) =>
+		changeAddress(viewer, { client, contact, address: 'moved@elsewhere.example' }, stamp()),
+	),
+	'sign-in/own-sessions ownSessions': row(
+		'studio',
+		to('value', 'value', 'value', 'value', 'value', 'none', 'none'),
+	)((viewer) => ownSessions(viewer, undefined, new Date())),
+	// None of the cast is signed in: a handle that is nobody's. Of one's own: tests/db/sign-in.
+	'sign-in/own-sessions endOwnSession': row(
+		'studio',
+		to('hidden', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden'),
+	)((viewer) => endOwnSession(viewer, 'f'.repeat(32))),
+	'sign-in/own-sessions signOutEverywhere': row(
+		'studio',
+		to('value', 'value', 'value', 'value', 'value', 'hidden', 'hidden'),
+	)((viewer, _, { stamp }) => signOutEverywhere(viewer, stamp())),
 	'studio/collection/apply applyCollection': row(
 		'studio',
 		designerDoes,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { clientPage, listClients } from '@/db/clients/read-clients'
+import { listClients } from '@/db/clients/list-clients'
+import { clientPage } from '@/db/clients/read-clients'
 import { saveClient } from '@/db/clients/save-client'
 import { endContact, inviteContact } from '@/db/clients/save-contact'
 import { saveContainer } from '@/db/clients/save-container'
@@ -67,6 +68,49 @@ describe('a client', () => {
 	})
 })
 
+describe('looked for', () => {
+	const names = async (words: string) => (await listClients(await designer(), words)).map(({ name }) => name)
+
+	test.each([
+		['a name', 'lindquay', ['dental']],
+		['a contact’s name', 'hester', ['fieldstone', 'vet']],
+		['a contact’s address, in capitals', 'DESK@LINDQUAY', ['dental']],
+		['words of two kinds', 'maud marrowby bakery', ['bakery']],
+		['what nobody has', 'no such client', []],
+	] as const)('by %s', async (_, words, keys) => {
+		expect((await names(words)).toSorted()).toEqual(keys.map((key) => of.cast().clients[key].name).toSorted())
+	})
+
+	test('by a place and its address, with accents or without', async () => {
+		stranger(of.folder(), (sqlite) =>
+			sqlite.prepare("UPDATE place SET name = 'Café Ærø', address = '7 Łódź Row' WHERE client_id = ?").run(bakery()),
+		)
+		for (const words of ['cafe aero', 'CAFÉ', 'lodz row']) expect(await names(words)).toEqual(['Marrowby Bakery'])
+	})
+
+	test('not by a contact to whom the door was closed', async () => {
+		const { name } = of.cast().people.bakeryViewer
+		expect(await names(name)).toHaveLength(1)
+		const contact = found((await pageOf(bakery())).contacts.find((each) => each.name === name)).id
+		must('end', await endContact(await designer(), { client: bakery(), contact }, of.stamp()))
+		expect(await names(name)).toEqual([])
+	})
+
+	test('by nothing, they are all there', async () => {
+		expect(await names('  ')).toEqual(await names(''))
+	})
+})
+
+test('the page of a client has every answer that was given, and who wrote it', async () => {
+	const { clients, people } = of.cast()
+	const { proposals } = await pageOf(clients.approved.id)
+	const answers = proposals.flatMap((each) => each.answers)
+	expect(answers.length).toBeGreaterThan(0)
+	expect(answers[0]).toMatchObject({ kind: 'approval', word: 'client', by: people.approvedApprover.name })
+	for (const { reference } of answers) expect(reference).toMatch(/^\d{4}-\d{4}$/)
+	expect((await pageOf(clients.newcomer.id)).proposals.flatMap((each) => each.answers)).toEqual([])
+})
+
 describe('a contact', () => {
 	const una = () =>
 		({ client: bakery(), name: 'Una Marrowby', address: 'una@marrowbybakery.example', may: 'look' }) as const
@@ -83,6 +127,7 @@ describe('a contact', () => {
 			name: 'Una Marrowby',
 			address: una().address,
 			may: 'look',
+			elsewhere: [],
 		})
 		const handle = stranger(of.folder(), (sqlite) =>
 			sqlite.prepare('SELECT handle FROM person WHERE id = ?').pluck().get(person),
@@ -128,10 +173,26 @@ describe('a contact', () => {
 
 	test('is nobody of the studio', async () => {
 		const { address, name } = of.cast().people.helper
-		expect(await refused(of.folder(), () => invite({ address, name }))).toEqual({
-			ok: false,
-			why: 'works at the studio',
-		})
+		const said = { ok: false, why: 'taken', who: 'staff', by: name }
+		expect(await refused(of.folder(), () => invite({ address, name }))).toEqual(said)
+	})
+
+	test('is not somebody else with the address of one who is inside', async () => {
+		const { address, name } = of.cast().people.bakeryViewer
+		const said = { ok: false, why: 'taken', who: 'a contact here', by: name }
+		expect(await refused(of.folder(), () => invite({ address, name: 'Una Marrowby', may: 'approve' }))).toEqual(said)
+	})
+
+	test('says which other doors are open to them', async () => {
+		const { address } = of.cast().people.twoDoors
+		const hester = async (client: ClientId) =>
+			found((await pageOf(client)).contacts.find((each) => each.address === address))
+		const { vet, fieldstone } = of.cast().clients
+		expect((await hester(vet.id)).elsewhere).toEqual([fieldstone.name])
+		expect((await hester(fieldstone.id)).elsewhere).toEqual([vet.name])
+		const contact = (await hester(vet.id)).id
+		must('end', await endContact(await designer(), { client: vet.id, contact }, of.stamp()))
+		expect((await hester(fieldstone.id)).elsewhere).toEqual([])
 	})
 
 	test('of a client who is not there is not made', async () => {
@@ -268,9 +329,10 @@ describe('a container', () => {
 })
 
 test('a client’s page has their proposals, the newest season first', async () => {
+	const answers = [expect.objectContaining({ kind: 'approval', by: of.cast().people.bakeryApprover.name })]
 	expect((await pageOf(bakery())).proposals).toEqual([
-		{ id: of.cast().proposals.bakery, quarter: 'winter', year: 2026, state: 'waiting for an answer' },
-		{ id: of.cast().autumn.bakery, quarter: 'autumn', year: 2026, state: 'installed' },
+		{ id: of.cast().proposals.bakery, quarter: 'winter', year: 2026, state: 'waiting for an answer', answers: [] },
+		{ id: of.cast().autumn.bakery, quarter: 'autumn', year: 2026, state: 'installed', answers },
 	])
 	expect(await clientPage(await designer(), id<'client'>(none))).toBeUndefined()
 })

@@ -13,7 +13,8 @@ const none = '01999999-0000-7000-8000-00000000000a'
 describe('to whom a mail goes', () => {
 	test.each(['bakeryViewer', 'designer', 'helper'] as const)('%s', async (who) => {
 		const { id: person, name, address } = of.cast().people[who]
-		const to = { name, address, handle: expect.stringMatching(/^[\w-]{22}$/), studio: 'Sedge & Lantern' }
+		const studio = { studio: 'Sedge & Lantern', timeZone: 'America/New_York' }
+		const to = { name, address, handle: expect.stringMatching(/^[\w-]{22}$/), ...studio }
 		expect(await addressee(await of.as('system'), person)).toEqual(to)
 	})
 

@@ -74,6 +74,11 @@ const shapes: readonly Shape[] = [
 		because: 'one place of the client page',
 	},
 	{
+		from: 'app/(studio)/studio/clients/[client]/proposals.tsx',
+		to: 'db/clients/read-clients.ts',
+		because: 'the proposals of the client page',
+	},
+	{
 		from: 'app/(studio)/studio/clients/[client]/contacts.tsx',
 		to: 'db/clients/read-clients.ts',
 		because: 'the contacts of the client page',

@@ -42,6 +42,11 @@ const exceptions: readonly Without[] = [
 		because: "wraps the session library's adapter: before the sign-in nobody is known",
 	},
 	{
+		file: 'db/sign-in/activity.ts',
+		names: ['lastUse', 'noteUse', 'isIdle'],
+		because: 'when a session was used, by the hash of its token; whoever asks was looked at by the function that calls',
+	},
+	{
 		file: 'db/sign-in/ask.ts',
 		names: ['askForLink', 'addressOfHandle'],
 		because: 'whoever asks for a link is not yet known',

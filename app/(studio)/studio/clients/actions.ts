@@ -4,7 +4,9 @@ import { isDenied, refused, studioAction } from '@/app/server/studio/studio-acti
 import { saveClient as keepClient } from '@/db/clients/save-client'
 import { endContact as closeDoor, inviteContact } from '@/db/clients/save-contact'
 import { savePlace as keepPlace } from '@/db/clients/save-place'
-import { clientForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
+import { changeAddress as putAddress } from '@/db/sign-in/change-address'
+import { takenWords } from '@/lib/access/taken-words'
+import { changeAddressForm, clientForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
 
 const page = (client: unknown) => `/studio/clients/${String(client)}`
 
@@ -26,9 +28,8 @@ export async function invite(form: FormData): Promise<void> {
 		{ act: 'change clients', schema: contactForm, page: ({ client }) => page(client) },
 		async (who, { once, ...contact }) => {
 			const invited = await inviteContact(who, contact, stamp(once))
-			if (invited.ok) return { to: page(contact.client) }
-			if (isDenied(invited)) return refused(invited)
-			return { errors: { address: 'This address belongs to somebody at the studio.' } }
+			if (invited.ok) return { to: `${page(contact.client)}?${new URLSearchParams({ invited: invited.contact })}` }
+			return isDenied(invited) ? refused(invited) : { errors: { address: takenWords(invited) } }
 		},
 	)
 }
@@ -40,6 +41,18 @@ export async function endContact(form: FormData): Promise<void> {
 		async (who, { once, client, contact }) => {
 			const ended = await closeDoor(who, { client, contact }, stamp(once))
 			return ended.ok ? { to: `${page(client)}?${new URLSearchParams({ closed: contact })}` } : refused(ended)
+		},
+	)
+}
+
+export async function changeAddress(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'change clients', schema: changeAddressForm, page: ({ client }) => page(client) },
+		async (who, { once, ...change }) => {
+			const changed = await putAddress(who, change, stamp(once))
+			if (changed.ok) return { to: `${page(change.client)}?${new URLSearchParams({ moved: change.contact })}` }
+			return isDenied(changed) ? refused(changed) : { errors: { address: takenWords(changed) } }
 		},
 	)
 }

@@ -1,13 +1,21 @@
 import type { Metadata } from 'next'
+import { first } from '@/app/server/pages'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
-import { listClients } from '@/db/clients/read-clients'
+import { listClients } from '@/db/clients/list-clients'
+import { Search } from './search'
 
 export const metadata: Metadata = { title: 'Clients' }
 
-export default async function Clients() {
+const mostLetters = 80
+
+/** By which words, as the address has them: what is longer than the box lets one type is cut. */
+const wordsIn = (text: string | string[] | undefined) => (first(text) ?? '').slice(0, mostLetters).trim()
+
+export default async function Clients({ searchParams }: PageProps<'/studio/clients'>) {
 	const { who, frame } = await studioPage('/studio/clients', 'see clients')
-	const clients = await listClients(who)
+	const words = wordsIn((await searchParams).q)
+	const clients = await listClients(who, words)
 	return (
 		<StudioFrame {...frame} here="Clients">
 			<div className="flex flex-wrap items-baseline justify-between gap-4">
@@ -16,8 +24,9 @@ export default async function Clients() {
 					Add a client
 				</a>
 			</div>
-			<section className="overflow-x-auto" aria-label="All clients">
-				<table className="ledger mt-6">
+			<Search words={words} most={mostLetters} count={clients.length} />
+			<section className="overflow-x-auto" aria-label="Clients" hidden={clients.length === 0}>
+				<table className="ledger mt-4">
 					<thead>
 						<tr className="text-sm text-soft">
 							<th scope="col">Client</th>
@@ -46,7 +55,9 @@ export default async function Clients() {
 					</tbody>
 				</table>
 			</section>
-			{clients.length === 0 && <p className="mt-4">Nobody yet. A client has contacts, places and containers.</p>}
+			{clients.length === 0 && words === '' && (
+				<p className="mt-4">Nobody yet. A client has contacts, places and containers.</p>
+			)}
 		</StudioFrame>
 	)
 }

@@ -30,6 +30,7 @@ export const again = (form: string) => {
 	const before = new Map([
 		['steer', 'publish'],
 		['hire', 'endStaff'],
+		['invite', 'endContact'],
 	]).get(form)
 	return before === undefined ? undefined : fill(before, (fields) => fields)
 }

@@ -119,6 +119,10 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['client'],
 	},
 	invite: { fields: { client: 'id', name: 'words', address: 'address', may: 'choice' }, hidden: ['client'] },
+	changeAddress: {
+		fields: { client: 'id', contact: 'id', address: 'address' },
+		hidden: ['client', 'contact'],
+	},
 	endContact: { fields: { client: 'id', contact: 'id' }, hidden: ['client', 'contact'] },
 	savePlace: {
 		fields: {

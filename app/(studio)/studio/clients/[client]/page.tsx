@@ -3,15 +3,13 @@ import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
-import { StateMark } from '@/app/ui/state-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type ClientPage, clientPage } from '@/db/clients/read-clients'
 import { visitsAt } from '@/db/clients/visits/read-visits'
-import { capital } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
-import { seasonName } from '@/lib/season/season'
 import { Contacts } from './contacts'
 import { Place } from './place-part'
+import { Proposals } from './proposals'
 import { Visits } from './visits'
 
 const none: Attempt = { typed: {}, errors: {} }
@@ -20,6 +18,16 @@ const none: Attempt = { typed: {}, errors: {} }
 const isOf = ({ id, colours }: ClientPage['places'][number], { typed }: Attempt): boolean =>
 	typed.place === id || colours.some((colour) => colour.id === typed.colour)
 
+type Somebody = { readonly name: string; readonly address: string } | undefined
+type Done = { readonly closed: Somebody; readonly moved: Somebody; readonly invited: Somebody }
+
+/** What was done just now to a contact, in a sentence. */
+function toldOf({ closed, moved, invited }: Done): string | undefined {
+	if (closed) return `${closed.name} can no longer come in.`
+	if (moved) return `${moved.name} is known by ${moved.address} now. The old address is told.`
+	return invited && `${invited.name}, ${invited.address}, may come in.`
+}
+
 export const metadata: Metadata = { title: 'Client' }
 
 export default async function Client({ params, searchParams }: PageProps<'/studio/clients/[client]'>) {
@@ -27,8 +35,9 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 	const { who, frame } = await studioPage(`/studio/clients/${text}`, 'see clients')
 	const page = await clientPage(who, idIn<'client'>(text))
 	if (page === undefined) hide(who)
-	const { client, contacts, gone, places, proposals } = page
-	const { form, closed } = await searchParams
+	const { client, timeZone, contacts, gone, places, proposals } = page
+	const { form, closed, moved, invited } = await searchParams
+	const named = (people: ClientPage['contacts'], id: typeof closed) => people.find((each) => each.id === first(id))
 	const attempt = await attemptFor(who, form)
 	return (
 		<StudioFrame {...frame} here="Clients">
@@ -58,19 +67,14 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 					<Contacts
 						client={client.id}
 						contacts={contacts}
-						gone={gone.find(({ id }) => id === first(closed))?.name}
+						told={toldOf({
+							closed: named(gone, closed),
+							moved: named(contacts, moved),
+							invited: named(contacts, invited),
+						})}
 						attempt={places.some((place) => isOf(place, attempt)) ? none : attempt}
 					/>
-					<h2 className="mt-10 text-xl">Proposals</h2>
-					<ul className="mt-2 border-t border-line">
-						{proposals.map(({ id, state, ...season }) => (
-							<li key={id} data-season={season.quarter} className="flex items-baseline gap-2 border-b border-line py-2">
-								<StateMark state={state} />
-								<a href={`/studio/proposal/${id}`}>{capital(seasonName(season))}</a>
-								<span className="text-soft">{state}</span>
-							</li>
-						))}
-					</ul>
+					<Proposals proposals={proposals} timeZone={timeZone} />
 					<Visits client={client.id} visits={await visitsAt(who, client.id)} />
 				</div>
 			</div>

@@ -1,4 +1,4 @@
-import { expect, laptop, test } from '../site/story'
+import { expect, laptop, test } from '../../site/story'
 
 test('a designer closes the door to a contact, after reading what that means', async ({ as, cast }) => {
 	const { bakeryViewer: pia, bakeryApprover: maud } = cast.people

@@ -3,10 +3,10 @@ import type { Viewer } from '@/lib/access/viewer'
 import { emptyDraft } from '@/lib/proposal/draft'
 import { afterErasure } from '@/lib/proposal/state'
 import type { ClientId } from '@/lib/units/id'
-import type { Tx } from '../open'
-import { append } from '../record/append'
-import { draft, draftMaterial, proposal } from '../schema'
-import type { Stamp } from '../stamp'
+import type { Tx } from '../../open'
+import { append } from '../../record/append'
+import { draft, draftMaterial, proposal } from '../../schema'
+import type { Stamp } from '../../stamp'
 
 /** What nobody but the studio ever saw: no revision and no answer stands on it. */
 function deleteUnpublished(tx: Tx, of: ClientId): void {

@@ -1,7 +1,7 @@
 import { and, eq, inArray } from 'drizzle-orm'
 import type { ClientId, PhotoId } from '@/lib/units/id'
-import type { Tx } from '../open'
-import { photo, visit } from '../schema'
+import type { Tx } from '../../open'
+import { photo, visit } from '../../schema'
 
 /** An erased client's visits: that and when they were made stays, every word and photo goes, and none is made any more. */
 export function eraseVisits(tx: Tx, of: ClientId): PhotoId[] {

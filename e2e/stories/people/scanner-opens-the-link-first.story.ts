@@ -1,5 +1,5 @@
-import { linkIn } from '../site/mailbox'
-import { expect, laptop, phone, test } from '../site/story'
+import { linkIn } from '../../site/mailbox'
+import { expect, laptop, phone, test } from '../../site/story'
 
 const browser =
 	'Mozilla/5.0 (Windows NT 10.0; Win64; x64) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/141.0.0.0 Safari/537.36'
