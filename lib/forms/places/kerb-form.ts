@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { isRound } from '../../container/card'
+import type { Measured } from '../../container/measured/whole'
 import type { LengthUnit } from '../../format/length'
 import { hex } from '../../units/hex'
 import { placeForm } from '../client-forms'
@@ -17,7 +18,12 @@ const newPlace = z
 	})
 
 /** Measured at the desk, if ever: usual until then. */
-const later = { wallCm: null, headspaceCm: null, soilDepthCm: null, vesselKg: null } as const
+const later: Pick<Measured, 'wallCm' | 'headspaceCm' | 'soilDepthCm'> & { readonly vesselKg: null } = {
+	wallCm: null,
+	headspaceCm: null,
+	soilDepthCm: null,
+	vesselKg: null,
+}
 /** Where a fault of what is usual is told: beside what it follows from. */
 export const besideAtKerb = { wallCm: 'wall', headspaceCm: 'heightCm', soilDepthCm: 'heightCm' } as const
 
