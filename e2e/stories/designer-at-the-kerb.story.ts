@@ -34,7 +34,7 @@ async function writeContainer(page: Page, nth: number, name: string): Promise<vo
 	await container.getByLabel('Height', { exact: true }).fill('24')
 	await container.getByRole('radio', { name: 'cast stone' }).check()
 	await container.getByRole('radio', { name: 'shade' }).check()
-	await container.getByLabel('hose near').check()
+	await container.getByRole('checkbox', { name: 'a hose' }).check()
 }
 
 test('a designer writes down a place and two containers where there is no reception, and it is sent by itself', async ({
@@ -65,7 +65,7 @@ test('a designer writes down a place and two containers where there is no recept
 	const second = page.getByRole('region', { name: 'Container 2' })
 	await expect(second.getByLabel('Height', { exact: true })).toHaveValue('23¾')
 	await expect(second.getByRole('radio', { name: 'urn' })).toBeChecked()
-	await expect(second.getByLabel('hose near')).toBeChecked()
+	await expect(second.getByRole('checkbox', { name: 'a hose' })).toBeChecked()
 
 	await send(page).click()
 	await expect(page.getByRole('link', { name: /^Container 2, where it stands/ })).toBeVisible()
@@ -117,7 +117,7 @@ test('an answer that is lost on its way makes nothing twice', async ({ as, cast,
 	expect(wrong.splice(0).every((each) => each.includes('ERR_CONNECTION_RESET'))).toBe(true)
 })
 
-test('what is half written is there again after the page was closed, for whoever wrote it alone', async ({
+test('what is half written is there again after the page was closed, until it is discarded or one signs out', async ({
 	as,
 	cast,
 	site,
@@ -140,6 +140,15 @@ test('what is half written is there again after the page was closed, for whoever
 	await expect(second.getByRole('radio', { name: 'urn' })).toBeChecked()
 	await expect(again.getByRole('img', { name: 'The photo, as it will be sent' })).toBeVisible()
 
+	await again.getByText('Discard what is written here').click()
+	await again.getByRole('button', { name: 'Discard it for good' }).click()
+	await expect(again.getByLabel('Name of the place')).toHaveValue('')
+	await again.reload()
+	await expect(again.getByRole('button', { name: 'Same again' })).toBeVisible()
+	await expect(again.getByLabel('Name of the place')).toHaveValue('')
+
+	await writePlace(again, 'Back steps')
+	await expect(status(again)).toHaveText(/^Kept on this phone as you write/)
 	await again.getByRole('button', { name: 'Sign out' }).click()
 	await expect(again.getByLabel('Mail address')).toBeVisible()
 	const kept = await again.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name))

@@ -4,7 +4,7 @@ import { defaultRates } from '@/lib/pricing/rates'
 import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
 import { actionNamed } from './build'
-import { type Body, type Fields, json, multipart, urlencoded } from './forms'
+import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
 type Form = (things: Things) => Fields
@@ -309,7 +309,7 @@ export const kerbForms: Readonly<Record<'a new place' | 'at a place', Form>> = {
 		['new.wallHex', '#8a4a3a'],
 		['new.accessNote', 'Key under the third pot.'],
 		...kerbBoxes(1),
-		...kerbBoxes(2),
+		...over(kerbBoxes(2), [['container.2.shape', 'trough']]),
 	],
 	'at a place': ({ place }) => [once(), ['place', place], ...kerbBoxes(1)],
 }

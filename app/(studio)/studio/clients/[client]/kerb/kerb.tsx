@@ -118,6 +118,14 @@ export function Kerb({ of, places, unit, first, blank }: Props) {
 						</button>
 					</div>
 				)}
+				{writing.isWriting && (
+					<details className="mt-4">
+						<summary className="does inline-flex items-center">Discard what is written here</summary>
+						<button type="button" className="act" onClick={() => void writing.discard()}>
+							Discard it for good
+						</button>
+					</details>
+				)}
 				<Foot of={of} isAlive={isAlive} kept={kept} isWriting={writing.isWriting} />
 			</form>
 		</>

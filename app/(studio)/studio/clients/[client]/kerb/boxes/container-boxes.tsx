@@ -24,8 +24,8 @@ const plain = (values: readonly string[]) => values.map((value) => ({ value, lab
 const byPicture = shapes.map((value) => ({ value, label: value, picture: <ShapePicture shape={value} /> }))
 
 const near = [
-	['outletNear', 'outlet near'],
-	['hoseNear', 'hose near'],
+	['outletNear', 'an outlet'],
+	['hoseNear', 'a hose'],
 ] as const
 const around = [
 	['isWindy', 'stands in the wind'],
@@ -66,12 +66,15 @@ export function ContainerBoxes({ number, nth, first: filled, now, errors, unit, 
 			across={across}
 		/>
 	)
-	const ticks = (entries: readonly (readonly [box: string, label: string])[]) => (
-		<div className="mt-5 grid grid-cols-2 gap-2">
-			{entries.map(([box, label]) => (
-				<TickPick key={box} name={called(box)} label={label} isTicked={first[box] === 'on'} />
-			))}
-		</div>
+	const ticks = (legend: string, entries: readonly (readonly [box: string, label: string])[]) => (
+		<fieldset className="mt-5">
+			<legend className="font-semibold">{legend}</legend>
+			<div className="mt-1.5 grid grid-cols-2 gap-2">
+				{entries.map(([box, label]) => (
+					<TickPick key={box} name={called(box)} label={label} isTicked={first[box] === 'on'} />
+				))}
+			</div>
+		</fieldset>
 	)
 	return (
 		<section className="vessel mt-10 border-t-2 border-ink pt-2" aria-labelledby={`heading-${number}`}>
@@ -96,14 +99,18 @@ export function ContainerBoxes({ number, nth, first: filled, now, errors, unit, 
 			<MeasureBoxes number={number} first={first} now={now} errors={errors} unit={unit} isAlive={isAlive} />
 			{pick('wall', plain(walls), 3)}
 			{pick('light', plain(lights), 3)}
-			{ticks(near)}
+			{ticks('Near it', near)}
 			<details
 				className="mt-5"
 				open={[...folded.map(([box]) => box), 'walkLeftCm', 'colour'].some((box) => called(box) in errors)}
 			>
 				<summary className="act w-full">More of its card</summary>
 				{folded.map(([box, values, across]) => pick(box, plain(values), across))}
-				{ticks(around)}
+				{ticks('Around it', around)}
+				<p className="mt-4 text-sm text-soft">
+					On a deck, balcony, roof, bracket or railing a licensed engineer says what it may carry, full and wet. How
+					much of the walk has to stay clear, the local authority says.
+				</p>
 				<div className="grid grid-cols-2 items-end gap-x-3">
 					<TextField
 						name={called('walkLeftCm')}

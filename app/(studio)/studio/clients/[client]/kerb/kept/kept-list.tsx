@@ -24,6 +24,10 @@ export function KeptList({ entries, client, onTake, onDrop }: Props) {
 			<h2 id="kept" className="text-lg">
 				On this phone
 			</h2>
+			<p className="text-soft">
+				It stays here when this page is closed, and goes when this page is open and there is reception. Signing out lets
+				go of it.
+			</p>
 			<ul className="mt-1 border-t border-line">
 				{entries.map((entry) => (
 					<li key={entry.id} className="border-b border-line py-2">

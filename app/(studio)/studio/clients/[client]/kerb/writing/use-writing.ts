@@ -5,7 +5,7 @@ import { kerbForm } from '@/lib/forms/places/kerb-form'
 import { type FieldErrors, read } from '@/lib/forms/read'
 import type { Known } from '../boxes/place-boxes'
 import type { Entry, Fields } from '../kept/entry'
-import { dropPhoto, entriesOf, photoOf, putEntry, putPhoto } from '../kept/store'
+import { dropPhoto, entriesOf, letGo, photoOf, putEntry, putPhoto } from '../kept/store'
 import { isTouched, likeAnother, numbersIn, textIn, titleOf, withoutContainer } from './fields'
 
 /** What a form begins with. */
@@ -74,6 +74,11 @@ export function useWriting({ form, of, known, unit, first, blank, onLost }: Prop
 		await change(typed())
 		await (next === null ? dropPhoto(start.id) : putPhoto(start.id, next)).catch(onLost)
 	}
+	/** Lets go of what is written. */
+	const discard = async () => {
+		await letGo(start.id).catch(onLost)
+		anew()
+	}
 	/** Hands over what is written, to be sent; false where something is wrong with it, which is then said. */
 	const handOver = async (): Promise<boolean> => {
 		const fields = typed()
@@ -101,6 +106,7 @@ export function useWriting({ form, of, known, unit, first, blank, onLost }: Prop
 	}, [])
 
 	return {
+		discard,
 		start,
 		now,
 		numbers,
