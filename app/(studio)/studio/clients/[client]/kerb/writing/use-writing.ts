@@ -93,17 +93,18 @@ export function useWriting({ form, of, known, unit, first, blank, onLost }: Prop
 		return true
 	}
 
-	// biome-ignore lint/correctness/useExhaustiveDependencies: once, when the page's scripts come.
-	useEffect(() => {
-		const takeUp = async () => {
-			const mine = (await entriesOf(of.person)).filter(({ client }) => client === of.client)
-			const last = mine.findLast(({ state }) => state === 'being written')
-			if (last !== undefined) await take(last)
-		}
+	const takeUp = async () => {
+		const mine = (await entriesOf(of.person)).filter(({ client }) => client === of.client)
+		const last = mine.findLast(({ state }) => state === 'being written')
+		if (last !== undefined) await take(last)
+	}
+	/** Once, when the page's scripts come. */
+	const come = useRef(() => {
 		const isFilled = form.current !== null && isTouched(form.current)
 		if (isFilled || Object.keys(first.errors).length > 0) void change(typed())
 		else takeUp().catch(onLost)
-	}, [])
+	})
+	useEffect(() => come.current(), [])
 
 	return {
 		discard,

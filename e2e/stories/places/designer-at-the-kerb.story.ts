@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test'
 import sharp from 'sharp'
-import { countIn } from '../site/record'
-import { expect, phone, test } from '../site/story'
+import { countIn } from '../../site/record'
+import { expect, phone, test } from '../../site/story'
 
 /** A front of blue boards with a red door, as a phone would send it. */
 async function front(): Promise<{ name: string; mimeType: string; buffer: Buffer }> {
