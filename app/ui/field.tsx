@@ -42,9 +42,11 @@ type TextProps = Common & {
 	readonly type?: string
 	readonly autoComplete?: string
 	readonly inputMode?: 'decimal' | 'numeric' | 'email'
+	/** The list of what may be meant, by its id. */
+	readonly list?: string
 }
 
-export function TextField({ value = '', type = 'text', autoComplete = 'off', inputMode, ...common }: TextProps) {
+export function TextField({ value = '', type = 'text', autoComplete = 'off', inputMode, list, ...common }: TextProps) {
 	return (
 		<Field {...common}>
 			<input
@@ -53,6 +55,7 @@ export function TextField({ value = '', type = 'text', autoComplete = 'off', inp
 				defaultValue={value}
 				autoComplete={autoComplete}
 				inputMode={inputMode}
+				list={list}
 				{...described(common)}
 			/>
 		</Field>

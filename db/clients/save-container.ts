@@ -1,4 +1,4 @@
-import { and, count, eq } from 'drizzle-orm'
+import { and, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ClientId, ContainerId, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
@@ -7,8 +7,8 @@ import { container, place } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 import { isWithUs } from './is-with-us'
+import { type ContainerFields, insertContainer } from './places/rows'
 
-export type ContainerFields = Omit<typeof container.$inferInsert, 'id' | 'placeId' | 'position' | 'retiredAt'>
 export type SavedContainer = { readonly ok: true; readonly id: ContainerId } | Denied
 type Where = { readonly client: ClientId; readonly place: PlaceId; readonly container: ContainerId | null }
 
@@ -24,14 +24,9 @@ export async function saveContainer(
 	return write((tx): SavedContainer => {
 		const here = and(eq(place.id, of.place), eq(place.clientId, of.client))
 		if (!isWithUs(tx, of.client) || tx.select().from(place).where(here).all().length === 0) return hidden
-		const id = of.container ?? stamp.id<'container'>()
+		const id = of.container ?? insertContainer(tx, stamp, of.place, fields)
 		const mine = and(eq(container.id, id), eq(container.placeId, of.place))
-		if (of.container === null) {
-			const [there] = tx.select({ n: count() }).from(container).where(eq(container.placeId, of.place)).all()
-			tx.insert(container)
-				.values({ id, placeId: of.place, position: there?.n ?? 0, ...fields })
-				.run()
-		} else if (tx.update(container).set(fields).where(mine).run().changes === 0) return hidden
+		if (of.container !== null && tx.update(container).set(fields).where(mine).run().changes === 0) return hidden
 		const act = of.container === null ? 'container added' : 'container changed'
 		append(tx, stamp, viewer, { act, object: `container ${id}`, client: of.client })
 		return { ok: true, id }

@@ -1,7 +1,5 @@
-import { and, count, eq, inArray, max } from 'drizzle-orm'
+import { and, eq, inArray } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import type { Spot } from '@/lib/colour/site/photo'
-import type { Hex } from '@/lib/units/hex'
 import type { ClientId, Id, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
 import { append } from '../record/append'
@@ -9,8 +7,8 @@ import { place, siteColour } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 import { isWithUs } from './is-with-us'
+import { type ColourFields, insertColours, insertPlace, type PlaceFields } from './places/rows'
 
-export type PlaceFields = Omit<typeof place.$inferInsert, 'id' | 'clientId' | 'position'>
 export type SavedPlace = { readonly ok: true; readonly id: PlaceId } | Denied
 
 /** A new place of a client, or one of theirs changed. */
@@ -24,26 +22,13 @@ export async function savePlace(
 	if (no !== null) return no
 	return write((tx): SavedPlace => {
 		if (!isWithUs(tx, of.client)) return hidden
-		const id = of.place ?? stamp.id<'place'>()
+		const id = of.place ?? insertPlace(tx, stamp, of.client, fields)
 		const mine = and(eq(place.id, id), eq(place.clientId, of.client))
-		if (of.place === null) {
-			const [there] = tx.select({ n: count() }).from(place).where(eq(place.clientId, of.client)).all()
-			tx.insert(place)
-				.values({ id, clientId: of.client, position: there?.n ?? 0, ...fields })
-				.run()
-		} else if (tx.update(place).set(fields).where(mine).run().changes === 0) return hidden
+		if (of.place !== null && tx.update(place).set(fields).where(mine).run().changes === 0) return hidden
 		const act = of.place === null ? 'place added' : 'place changed'
 		append(tx, stamp, viewer, { act, object: `place ${id}`, client: of.client })
 		return { ok: true, id }
 	})
-}
-
-export type ColourFields = {
-	readonly name: string
-	readonly hex: Hex
-	readonly side: 'inside' | 'outside'
-	/** Where in a photo it was found; null of one that was added by eye. */
-	readonly spot?: Spot | null
 }
 
 /** Colours of the building, seen by eye or in a photo. */
@@ -58,23 +43,7 @@ export async function addSiteColours(
 	return write((tx) => {
 		const mine = and(eq(place.id, of.place), eq(place.clientId, of.client))
 		if (!isWithUs(tx, of.client) || tx.select().from(place).where(mine).all().length === 0) return hidden
-		const [there] = tx
-			.select({ last: max(siteColour.position) })
-			.from(siteColour)
-			.where(eq(siteColour.placeId, of.place))
-			.all()
-		const first = (there?.last ?? -1) + 1
-		for (const [index, { spot = null, ...fields }] of colours.entries())
-			tx.insert(siteColour)
-				.values({
-					id: stamp.id<'site colour'>(),
-					placeId: of.place,
-					position: first + index,
-					...fields,
-					spotX: spot?.x ?? null,
-					spotY: spot?.y ?? null,
-				})
-				.run()
+		insertColours(tx, stamp, of.place, colours)
 		append(tx, stamp, viewer, { act: 'place changed', object: `place ${of.place}`, client: of.client })
 		return { ok: true as const }
 	})

@@ -1,4 +1,4 @@
-import type { ContainerFields } from '@/db/clients/save-container'
+import type { ContainerFields } from '@/db/clients/places/rows'
 import { type Shape, usualHeadspaceCm, usualWallCm, type WallMaterial } from '@/lib/container/card'
 import { cmPerInch } from '@/lib/format/length'
 import { hex } from '@/lib/units/hex'

@@ -87,6 +87,7 @@ export const studioPages: readonly Shown[] = [
 	designer('new client', () => '/studio/clients/new'),
 	designer('client', client),
 	designer('edit client', (cast) => `${client(cast)}/edit`),
+	designer('at the kerb', (cast) => `${client(cast)}/kerb`),
 	designer('new place', (cast) => `${client(cast)}/place`),
 	designer('place', (cast) => `${client(cast)}/place?place=${cast.places.creditUnionBranch}`),
 	designer(

@@ -1,8 +1,5 @@
 import { z } from 'zod'
-import * as card from '../container/card'
-import { faultsOfMeasured, whole } from '../container/measured/whole'
 import { wallKinds } from '../container/site'
-import type { LengthUnit } from '../format/length'
 import {
 	addressField,
 	amountField,
@@ -13,11 +10,8 @@ import {
 	idField,
 	onceField,
 	text,
-	tick,
 } from './fields'
-import { lengthField, measureField } from './length-field'
-import { weightField } from './weight-field'
-import { zoneField } from './zone-field'
+import { zoneField } from './places/zone-field'
 
 const newOr = <Of extends string>() => emptyOr(idField<Of>())
 
@@ -84,62 +78,3 @@ export const colourForm = z.strictObject({
 	hex: hexField,
 	side: z.enum(['inside', 'outside']),
 })
-
-/** Outer measures, and what is inside them; `faultsOf` says within which bounds. */
-function measures(unit: LengthUnit) {
-	const [measure, orNone] = [measureField(unit), emptyOr(measureField(unit))]
-	return {
-		topCm: measure,
-		topDepthCm: orNone,
-		bottomCm: measure,
-		bottomDepthCm: orNone,
-		heightCm: measure,
-		wallCm: orNone,
-		headspaceCm: orNone,
-		soilDepthCm: orNone,
-		sillToGlassCm: orNone,
-	}
-}
-
-/** Where it stands, and what is around it. */
-const site = {
-	light: z.enum(card.lights),
-	isWindy: tick,
-	isUnderEave: tick,
-	hasRoadSalt: tick,
-	outletNear: tick,
-	hoseNear: tick,
-	waterer: z.enum(card.waterers),
-	stands: z.enum(card.stands),
-	limitedWeight: z.enum(card.limits),
-}
-
-const mostVesselKg = 2000
-
-const cardFields = (unit: LengthUnit) =>
-	z.strictObject({
-		once: onceField,
-		client: idField<'client'>(),
-		place: idField<'place'>(),
-		container: newOr<'container'>(),
-		name: text(80, { min: 1 }),
-		shape: z.enum(card.shapes),
-		wall: z.enum(card.walls),
-		colour: hexField,
-		owner: z.enum(['client', 'studio']),
-		hasLiner: tick,
-		hasDrainHole: tick,
-		vesselKg: emptyOr(weightField(mostVesselKg, unit)),
-		...measures(unit),
-		...site,
-		walkLeftCm: emptyOr(lengthField(0, 2000, unit)),
-	})
-
-/** The whole card of a container, with its rules across fields. */
-export const containerForm = (unit: LengthUnit) =>
-	cardFields(unit)
-		.superRefine((of, context) => {
-			for (const { field, says } of faultsOfMeasured(of, of.sillToGlassCm))
-				context.addIssue({ code: 'custom', message: says, path: [field] })
-		})
-		.transform(whole)

@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import { isHash } from '../record/hash'
+import { isHash } from '../record/is-hash'
 import { fieldAt, placeEntry } from './answer/place-keys'
 
 /** What was typed, kept so that an error loses nothing of it. */

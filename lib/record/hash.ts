@@ -1,11 +1,8 @@
 import { createHash } from 'node:crypto'
-import type { Brand } from '../units/brand'
 import { canonical, type Json } from './canonical'
+import { type Hash, isHash } from './is-hash'
 
-/** SHA-256 (FIPS 180-4) as 64 lower-case hexadecimal digits. */
-export type Hash = Brand<string, 'Hash'>
-
-export const isHash = (text: string): text is Hash => /^[0-9a-f]{64}$/.test(text)
+export { type Hash, isHash }
 
 /** @throws when `text` is not a SHA-256 in lower-case hexadecimal */
 export function hash(text: string): Hash {

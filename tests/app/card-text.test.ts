@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { cardText, keptMeasures } from '@/app/(studio)/studio/clients/[client]/container/card-text'
 import type { ClientPage } from '@/db/clients/read-clients'
 import { usualWallCm } from '@/lib/container/card'
-import { containerForm } from '@/lib/forms/client-forms'
+import { containerForm } from '@/lib/forms/places/card-form'
 import { hex } from '@/lib/units/hex'
 import { id } from '@/lib/units/id'
 

@@ -18,7 +18,7 @@ const mostBytes = {
 	photos: 40_000 * kilobyte,
 }
 /** Where a form brings one photo, and where it may bring several. */
-const photoPath = /^\/studio\/clients\/[^/]+\/photo$/
+const photoPath = /^\/studio\/clients\/[^/]+\/(?:photo|kerb\/keep)$/
 const photosPath = /^\/(?:home\/[^/]+\/wrong\/send|studio\/visits\/(?:new\/)?[^/]+\/keep)$/
 export const reportPath = '/csp-report'
 

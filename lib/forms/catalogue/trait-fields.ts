@@ -4,7 +4,7 @@ import { forms } from '../../recipe/look'
 import { lightNeeds } from '../../recipe/traits'
 import { decimalField, emptyOr, hexField, text } from '../fields'
 import { lengthField } from '../length-field'
-import { zoneField } from '../zone-field'
+import { zoneField } from '../places/zone-field'
 
 const monthField = z
 	.string()

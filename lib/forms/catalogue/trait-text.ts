@@ -1,8 +1,8 @@
 import type { z } from 'zod'
 import type { LengthUnit } from '../../format/length'
 import { typedLength, unlessChanged } from '../../format/typed-length'
+import { zoneText } from '../places/zone-field'
 import type { Typed } from '../read'
-import { zoneText } from '../zone-field'
 import type { traitFields } from './trait-fields'
 
 type Fields = ReturnType<typeof traitFields>

@@ -4,7 +4,7 @@ import { defaultRates } from '@/lib/pricing/rates'
 import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
 import { actionNamed } from './build'
-import { type Body, type Fields, json, multipart, urlencoded } from './forms'
+import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
 type Form = (things: Things) => Fields
@@ -296,6 +296,30 @@ export function pageWith(action: string, { client, proposal, season }: Things): 
 	return route.replace('[client]', client).replace('[proposal]', proposal).replace('[season]', season)
 }
 
+/** What is asked of a container at the kerb, under the number of its boxes. */
+const kerbBoxes = (number: number): Fields =>
+	card
+		.filter(([name]) => !['wallCm', 'headspaceCm', 'soilDepthCm', 'vesselKg'].includes(name))
+		.map(([name, value]) => [`container.${number}.${name}`, value])
+
+/** What is written down at the kerb, here without its photo. */
+export const kerbForms: Readonly<Record<'a new place' | 'at a place', Form>> = {
+	'a new place': () => [
+		once(),
+		['place', ''],
+		['new.name', 'Garden gate'],
+		['new.address', '9 Quay Row'],
+		['new.taxPercent', '6.625'],
+		['new.driveMinutes', '13'],
+		['new.wallKind', 'brick'],
+		['new.wallHex', '#8a4a3a'],
+		['new.accessNote', 'Key under the third pot.'],
+		...kerbBoxes(1),
+		...over(kerbBoxes(2), [['container.2.shape', 'trough']]),
+	],
+	'at a place': ({ place }) => [once(), ['place', place], ...kerbBoxes(1)],
+}
+
 /** Forms that bring photos, here without any. */
 export const visitForms: Readonly<Record<'wrong' | 'visit' | 'new visit', Form>> = {
 	wrong: ({ place }) => [once(), ['place', place], ['words', 'A globe by the door is broken.']],
@@ -357,6 +381,7 @@ export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: un
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
 	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
+	if (route.endsWith('/kerb/keep')) return multipart(kerbForms['a new place'](things))
 	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))
 	if (route.startsWith('/studio/visits/')) return multipart(visitForms.visit(things))
 	if (route.endsWith('/publish/send')) return urlencoded([once(), ['pick', `${things.proposal}.${things.version}`]])

@@ -64,6 +64,7 @@ const staff: Says = { ...designer, helper: 'page' }
 const contact: Says = { ...nobody, approver: 'page', looker: 'page' }
 const reader: Says = { ...contact, designer: 'page' }
 const recorded: Says = { ...nobody, designer: 'elsewhere', helper: 'elsewhere' }
+const written: Says = { ...nobody, designer: 'elsewhere' }
 const reported: Says = { ...nobody, approver: 'elsewhere', looker: 'elsewhere' }
 const approver: Says = { ...reader, designer: 'forbidden', looker: 'forbidden' }
 
@@ -133,6 +134,8 @@ const studioRows: readonly Row[] = [
 	get('/studio/clients/[client]/edit', 'change clients', 'client', designer),
 	get('/studio/clients/[client]/place', 'change clients', 'client', designer),
 	get('/studio/clients/[client]/container', 'change clients', 'client', designer),
+	get('/studio/clients/[client]/kerb', 'change clients', 'client', designer),
+	post('/studio/clients/[client]/kerb/keep', 'change clients', 'client', written, { writes: ['designer'] }),
 	get('/studio/recipes', 'see the catalogue', 'nothing', designer),
 	get('/studio/recipes/card', 'change the catalogue', 'nothing', designer),
 	get('/studio/recipes/[recipe]/picture', 'see the catalogue', 'recipe', seenBy(designer)),

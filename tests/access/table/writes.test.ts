@@ -80,6 +80,19 @@ describe('visits', () => {
 	})
 })
 
+describe('at the kerb', () => {
+	it('the designer writes down a place and its containers', async () => {
+		const things = thingsOf(open.site.folder, open.site.cast, 'stucco')
+		const row = rowOf('/studio/clients/[client]/kerb/keep')
+		const changed = await changes(async () => {
+			const path = pathOf(row, things.client, things)
+			const said = await open.ask('designer', path, { method: 'POST', ...bodyFor(row, things, null) })
+			expect([outcomeOf(said), String(said.headers.location).includes('told=sent')]).toEqual(['elsewhere', true])
+		})
+		expect(changed).toEqual(['container', 'event', 'once', 'place'])
+	})
+})
+
 describe('the designer', () => {
 	it('saves a draft', async () => {
 		const { folder, cast } = open.site

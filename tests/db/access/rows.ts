@@ -8,6 +8,7 @@ import { mergeSiteColours, renameSiteColour } from '@/db/clients/change-colours'
 import { eraseClient } from '@/db/clients/erase'
 import { doors, readHome } from '@/db/clients/home'
 import { listClients } from '@/db/clients/list-clients'
+import { addAtKerb } from '@/db/clients/places/add-at-kerb'
 import { clientPage } from '@/db/clients/read-clients'
 import { saveClient } from '@/db/clients/save-client'
 import { endContact, inviteContact } from '@/db/clients/save-contact'
@@ -302,6 +303,16 @@ export const rows: Readonly<Record<string, Row>> = {
 		inviteContact(
 			viewer,
 			{ client, name: 'Una Marrowby', address: 'una@marrowbybakery.example', may: 'look' },
+			stamp(),
+		),
+	),
+	'clients/places/add-at-kerb addAtKerb': row(
+		'client',
+		designerDoes,
+	)((viewer, { client, place }, { stamp }) =>
+		addAtKerb(
+			viewer,
+			{ client, place, containers: [round('By the till', '#2f3336').card], colours: [colour] },
 			stamp(),
 		),
 	),

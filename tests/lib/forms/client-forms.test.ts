@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { soilLitres } from '@/lib/container/soil'
-import { clientForm, colourForm, contactForm, containerForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
+import { clientForm, colourForm, contactForm, endContactForm, placeForm } from '@/lib/forms/client-forms'
+import { containerForm } from '@/lib/forms/places/card-form'
 import { read } from '@/lib/forms/read'
 
 const uuid = (n: number) => `00000000-0000-7000-8000-00000000a${String(n).padStart(3, '0')}`

@@ -4,7 +4,7 @@ import { shapes, usualWallCm } from '@/lib/container/card'
 import { sketchOf, type TypedCard } from '@/lib/container/measured/sketch'
 import { openingWords, sketchWords } from '@/lib/container/measured/told'
 import { outline } from '@/lib/container/outline'
-import { containerForm } from '@/lib/forms/client-forms'
+import { containerForm } from '@/lib/forms/places/card-form'
 import { read } from '@/lib/forms/read'
 import { problemOf } from '../problem-of'
 

@@ -45,6 +45,11 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 				<h1 className="text-4xl font-extrabold tracking-tight">{client.name}</h1>
 				<a href={`/studio/clients/${client.id}/edit`}>Change name, terms and note</a>
 			</div>
+			<p>
+				<a href={`/studio/clients/${client.id}/kerb`} className="inline-flex min-h-11 items-center">
+					At the kerb
+				</a>
+			</p>
 			<p className="mt-1 text-soft">
 				{client.kind}
 				{client.kind === 'business' && `, pays within ${client.netDays} days`}

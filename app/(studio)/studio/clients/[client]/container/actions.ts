@@ -5,7 +5,7 @@ import { refused, studioAction } from '@/app/server/studio/studio-action'
 import { clientPage } from '@/db/clients/read-clients'
 import { saveContainer as keepContainer } from '@/db/clients/save-container'
 import { readSettings } from '@/db/studio/studio'
-import { containerForm } from '@/lib/forms/client-forms'
+import { containerForm } from '@/lib/forms/places/card-form'
 import { keptMeasures } from './card-text'
 
 /** Measures are read in the studio's units. */

@@ -10,8 +10,8 @@ import { one } from '@/app/ui/studio/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { type ClientPage, clientPage } from '@/db/clients/read-clients'
 import { wallKinds } from '@/lib/container/site'
+import { zoneText } from '@/lib/forms/places/zone-field'
 import type { Typed } from '@/lib/forms/read'
-import { zoneText } from '@/lib/forms/zone-field'
 import { savePlace } from '../../actions'
 
 export const metadata: Metadata = { title: 'Place' }

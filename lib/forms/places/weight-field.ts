@@ -1,7 +1,7 @@
 import { z } from 'zod'
-import type { LengthUnit } from '../format/length'
-import { readWeight } from '../format/read-weight'
-import { kgPerPound } from '../format/weight'
+import type { LengthUnit } from '../../format/length'
+import { readWeight } from '../../format/read-weight'
+import { kgPerPound } from '../../format/weight'
 
 /** A weight as it was typed, in kg, between nothing and `mostKg`; in the studio's units where it names none. */
 export const weightField = (mostKg: number, unit: LengthUnit) =>

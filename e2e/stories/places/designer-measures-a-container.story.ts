@@ -1,4 +1,4 @@
-import { expect, laptop, phone, test } from '../site/story'
+import { expect, laptop, phone, test } from '../../site/story'
 
 const said = 'The walls are thicker than the pot: nothing would be left inside.'
 
