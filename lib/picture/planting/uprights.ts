@@ -6,6 +6,7 @@ import { aboveRimCm } from './above-rim'
 import type { Bed } from './bed'
 import { seedOf } from './drawn-once'
 import type { Hand } from './hand'
+import { roomCm } from './room'
 import type { Sprig } from './sprig'
 import { stockOf } from './stock'
 
@@ -59,7 +60,7 @@ export function uprights(line: SceneLine, hand: Hand): Sprig[] {
 		const tip = above * share
 		const long = piece.heightCm * Math.cos((turn * Math.PI) / 180)
 		const isLeft = piece.leans ? u < 0 : dice() < 0.5
-		const { scale, sunk } = footed(tip, long, bed)
+		const { scale, sunk } = footed(tip, long, bed, roomCm(bed.pot, u * bed.halfWidth))
 		return {
 			id: piece.id,
 			x: u * bed.halfWidth,
@@ -74,7 +75,7 @@ export function uprights(line: SceneLine, hand: Hand): Sprig[] {
 }
 
 /** A stem keeps its natural size as long as its foot finds room in the pot; a longer or shorter one is drawn to fit. */
-function footed(tip: number, long: number, { headspace, height }: Bed): { scale: number; sunk: number } {
-	const sunk = clamp(long - tip, headspace * 0.6, height * 0.8)
+function footed(tip: number, long: number, { headspace, height }: Bed, room: number): { scale: number; sunk: number } {
+	const sunk = Math.min(clamp(long - tip, headspace * 0.6, height * 0.8), room)
 	return { scale: (tip + sunk) / long, sunk }
 }
