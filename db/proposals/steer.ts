@@ -61,7 +61,7 @@ export type Steering = {
 	readonly step: Step
 	readonly reason: string
 	/** What remains due of one that is cancelled, tax included: nothing where nothing is said. */
-	readonly remains?: Cents | null | undefined
+	readonly remains?: Cents | null
 	readonly once: Id<'once'>
 }
 export type Steered = { readonly ok: true } | { readonly ok: false; readonly why: Refusal | 'sent before' } | Denied

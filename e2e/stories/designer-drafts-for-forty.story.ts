@@ -5,10 +5,14 @@ import { expect, laptop, test } from '../site/story'
 
 const drafts = "SELECT count(*) FROM proposal WHERE state = 'drafting' AND revision_number = 0 AND palette_count = 2"
 
-/** Forty arrivals are two hundred acts, each waiting for the disk. */
-const seedingMs = 240_000
+const out = "SELECT count(*) FROM proposal WHERE state = 'waiting for an answer'"
+/** Each is frozen, chained and mailed in a transaction of its own. */
+const publishingMs = 60_000
 
-test('forty clients from collection to drafts in a sitting', async ({ as, cast, site }) => {
+/** Forty arrivals are two hundred acts, each waiting for the disk. */
+const seedingMs = 300_000
+
+test('forty clients from collection to published in a sitting', async ({ as, cast, site }) => {
 	test.setTimeout(seedingMs)
 	await fortyClients(site)
 	const before = countIn(site, drafts)
@@ -39,6 +43,18 @@ test('forty clients from collection to drafts in a sitting', async ({ as, cast, 
 	await expect(page.getByRole('textbox', { name: 'Palette 2, its name' })).toHaveValue(/./)
 	await expect(page.getByRole('textbox', { name: 'Title' })).toHaveValue('Winter at your door')
 	expect(hand.clicks()).toBe(clicks + 1)
+
+	const isOut = countIn(site, out)
+	await page.getByRole('link', { name: 'Season', exact: true }).click()
+	await page.getByRole('link', { name: 'Publish all that are ready' }).click()
+	const ready = page.getByRole('checkbox', { name: /^Publish / })
+	const ticked = await ready.count()
+	expect(ticked).toBeGreaterThanOrEqual(40)
+	await page.getByRole('button', { name: 'Publish what is ticked' }).click()
+	await expect(page.getByRole('heading', { name: /published$/ })).toBeVisible({ timeout: publishingMs })
+	await expect(ready).toHaveCount(0)
+	expect(countIn(site, out)).toBe(isOut + ticked)
+	expect([hand.clicks() - clicks, hand.keys()]).toEqual([4, 0])
 })
 
 test('a house design is made before scripts arrive, and what was typed is kept', async ({ as, cast }) => {

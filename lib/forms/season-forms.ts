@@ -78,9 +78,9 @@ export const steerForm = z
 		step: z.enum(['withdraw', 'reopen', 'cancel', 'install']),
 		reason: text(500, { lines: true }),
 		/** What remains due; asked for where an approval is cancelled. */
-		remains: emptyOr(moneyField).optional(),
+		remains: emptyOr(moneyField),
 	})
-	.refine(({ step, remains }) => step !== 'cancel' || typeof remains === 'number', {
+	.refine(({ step, remains }) => step !== 'cancel' || remains !== null, {
 		message: 'Say what remains due: 0 where nothing does.',
 		path: ['remains'],
 	})

@@ -3,12 +3,18 @@ import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { v7 } from 'uuid'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { closeDatabase, openDatabase } from '@/db/open'
 import { verify } from '@/db/record/verify'
 import { viewerOf } from '@/db/viewer'
+import type { Seeded } from '@/demo/seed'
+import { anew } from '../app/anew'
+import { openMailServer } from '../app/mail/mail-server'
 import { manyDrafts } from './many-drafts'
 import { seededStudio } from './studio'
+
+// The mark of a bundler that has no server side: there is no bundler here.
+vi.mock('server-only', () => ({}))
 
 const many = 200
 const rounds = Number(process.env.FAULT_ROUNDS ?? 6)
@@ -72,6 +78,33 @@ async function isWhole(folder: string): Promise<void> {
 	expect(found?.broken).toBeNull()
 }
 
+/** The mails that say that one of `drafts` is out, by what names them in the record. */
+function announced(folder: string, drafts: readonly string[]): string[] {
+	const db = new Database(join(folder, 'studio.db'), { readonly: true })
+	const ids = db
+		.prepare<[string], string>(
+			`SELECT id FROM outbox WHERE message = 'proposal published'
+				AND json_extract(facts, '$.proposal') IN (SELECT value FROM json_each(?))`,
+		)
+		.pluck()
+		.all(JSON.stringify(drafts))
+	db.close()
+	return ids
+}
+
+/** Sends all that waits to a real mail server. @returns the Message-IDs (RFC 5322, section 3.6.4) that came over the wire */
+async function onTheWire(folder: string, { now }: Seeded): Promise<string[]> {
+	const server = await openMailServer()
+	openDatabase(folder)
+	await anew(now, { SMTP_URL: server.url, DATA_DIR: folder }, async () => {
+		const { sendDue } = await import('@/app/server/mail/sender')
+		while ((await sendDue()) > 0);
+	})
+	closeDatabase()
+	await server.close()
+	return server.mails.map(({ messageId = '' }) => messageId)
+}
+
 test(`killed ${rounds} times in the middle of publishing ${many}, each is out wholly or not at all, and once`, async () => {
 	const { folder, cast } = await seededStudio()
 	const drafts = manyDrafts(folder, cast.proposals.bicycles, many)
@@ -91,4 +124,10 @@ test(`killed ${rounds} times in the middle of publishing ${many}, each is out wh
 	expect(await publishing(folder)).toContain('over')
 	for (const { id, contacts, ...stands } of tellOf(folder, drafts)) expect([id, stands]).toEqual([id, whole(contacts)])
 	await isWhole(folder)
+
+	const mails = await onTheWire(folder, cast)
+	expect(new Set(mails).size).toBe(mails.length)
+	const due = announced(folder, drafts).map((id) => `<${id}@127.0.0.1>`)
+	expect(due.length).toBeGreaterThanOrEqual(many)
+	expect(mails.filter((id) => due.includes(id)).toSorted()).toEqual(due.toSorted())
 })

@@ -91,7 +91,9 @@ describe('steps of a proposal', () => {
 		{ step: 'withdraw', says: {} },
 		{ step: 'install', says: {} },
 	])('$step without a reason', ({ step, says }) => {
-		expect(errorsOf(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: ' \n ' }))).toEqual(says)
+		expect(
+			errorsOf(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: ' \n ', remains: '' })),
+		).toEqual(says)
 	})
 
 	test.each([
@@ -105,6 +107,6 @@ describe('steps of a proposal', () => {
 	})
 
 	test.each(['approve', 'publish', 'skip', 'lapse', ''])('never steered: “%s”', (step) => {
-		expect(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: '' }).ok).toBe(false)
+		expect(read(steerForm, { once: uuid(10), proposal: uuid(11), step, reason: '', remains: '' }).ok).toBe(false)
 	})
 })

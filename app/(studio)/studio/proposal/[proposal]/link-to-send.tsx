@@ -4,10 +4,8 @@ type Props = { readonly link: string; readonly cover: string }
 
 /** For a text message or a chat: the link that the mail carries, and what is seen of it before anybody signs in. */
 export const LinkToSend = ({ link, cover }: Props) => (
-	<details className="no-print mt-8 border-t border-line pt-3">
-		<summary className="inline-flex min-h-11 cursor-pointer items-center font-semibold">
-			A link to send yourself
-		</summary>
+	<details className="no-print mt-14 border-t border-line pt-4">
+		<summary className="does inline-block">The link, to send by hand</summary>
 		<div className="mt-2 flex flex-wrap gap-5">
 			<img
 				src={cover}

@@ -99,7 +99,7 @@ function One({ step, label, says, reason, isSettled, proposal, attempt }: OnePro
 						name="reason"
 					/>
 				</Field>
-				{isSettled && (
+				{isSettled ? (
 					<TextField
 						name="remains"
 						label="What remains due, tax included"
@@ -108,6 +108,8 @@ function One({ step, label, says, reason, isSettled, proposal, attempt }: OnePro
 						value={one(typed, 'remains')}
 						error={errors.remains}
 					/>
+				) : (
+					<input type="hidden" name="remains" value="" />
 				)}
 				<button type="submit" className="act mt-3">
 					{label}
