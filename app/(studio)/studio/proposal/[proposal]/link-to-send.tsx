@@ -17,7 +17,7 @@ export const LinkToSend = ({ link, cover }: Props) => (
 			/>
 			<label className="min-w-0 flex-1 basis-80">
 				<span className="block font-semibold">Link</span>
-				<input readOnly value={link} className="field mt-1 w-full" />
+				<input readOnly value={link} className="box mt-1" />
 				<span className="mt-1 block text-soft">
 					Where it is passed on it shows this picture: no person, no place, no price. To see the design they sign in.
 				</span>
