@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { quarters } from '../season/season'
-import { dayField, emptyOr, idField, moneyField, onceField, text, tick } from './fields'
+import { amountField, dayField, emptyOr, idField, onceField, text, tick } from './fields'
 
 export const planForm = z
 	.strictObject({
@@ -78,7 +78,7 @@ export const steerForm = z
 		step: z.enum(['withdraw', 'reopen', 'cancel', 'install']),
 		reason: text(500, { lines: true }),
 		/** What remains due; asked for where an approval is cancelled. */
-		remains: emptyOr(moneyField),
+		remains: emptyOr(amountField),
 	})
 	.refine(({ step, remains }) => step !== 'cancel' || remains !== null, {
 		message: 'Say what remains due: 0 where nothing does.',

@@ -102,9 +102,11 @@ export const forms: Readonly<Record<string, Form>> = {
 		hidden: ['proposal', 'revision'],
 	},
 	publish: { fields: { proposal: 'id', version: 'number' }, hidden: ['proposal', 'version'] },
+	// What remains due is seen where an approval is cancelled; the step that is tried here takes back what waits.
 	steer: {
 		fields: { proposal: 'id', step: 'choice', reason: 'lines', remains: 'money' },
-		hidden: ['proposal', 'step'],
+		empty: ['remains'],
+		hidden: ['proposal', 'step', 'remains'],
 	},
 	saveClient: {
 		fields: {
