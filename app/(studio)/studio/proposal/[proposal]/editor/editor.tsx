@@ -73,6 +73,7 @@ export function Editor({ proposal, version: first, draft: saved, problems, known
 							}}
 						/>
 					)}
+					<WayThere stops={stops} mayPublish={mayPublish} />
 					<Head value={draft} onChange={change} errors={priced.errors} />
 					<Containers
 						value={draft.containers}
@@ -101,7 +102,6 @@ export function Editor({ proposal, version: first, draft: saved, problems, known
 						known={known}
 						findOthers={design.findOthers}
 					/>
-					<WayThere stops={stops} mayPublish={mayPublish} />
 				</div>
 				<div className="lg:sticky lg:top-4 lg:max-h-[calc(100vh-2rem)] lg:self-start lg:overflow-y-auto lg:px-1">
 					<PricePanel desk={priced.desk} isBehind={priced.isBehind} />

@@ -8,7 +8,7 @@ type Props = { readonly stops: readonly Stop[]; readonly mayPublish: boolean }
 /** On a narrow screen, where saving and publishing stand below everything: how things stand, and the way there. */
 export function WayThere({ stops, mayPublish }: Props) {
 	return (
-		<p className="way-there mt-6 border-t border-line bg-ground lg:hidden">
+		<p className="mb-6 border-y border-line lg:hidden">
 			<a href={`#${publishId}`} className="does flex items-center justify-between gap-4 py-2">
 				<span>Save and publish</span>
 				{mayPublish && <span className="text-sm font-normal text-soft">{stopsInWords(stops)}</span>}
