@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { shapes, type Vessel } from '@/lib/container/card'
 import { outline } from '@/lib/container/outline'
-import { roomCm } from '@/lib/picture/planting/room'
+import { roomCm } from '@/lib/picture/planting/bed'
 
 const vessel = (shape: Vessel['shape'], topCm: number, bottomCm: number, heightCm: number) => ({
 	...{ shape, topCm, bottomCm, heightCm, topDepthCm: null, bottomDepthCm: null, wallCm: 2, headspaceCm: 5 },
