@@ -28,7 +28,7 @@ export type Mailbox = {
 }
 
 const isPicture = ({ contentType, contentDisposition }: Attachment) =>
-	contentType === 'image/jpeg' && contentDisposition === 'inline'
+	['image/jpeg', 'image/png'].includes(contentType) && contentDisposition === 'inline'
 
 function plain(parsed: ParsedMail, weight: number): Mail {
 	const to = [parsed.to ?? []].flat().flatMap(({ value }) => value)
