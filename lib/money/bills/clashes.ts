@@ -2,7 +2,7 @@ import { type Season, seasonName } from '../../season/season'
 import type { Day } from '../../units/day'
 import type { Id, ProposalId } from '../../units/id'
 
-/** An approval that is owed (not one that was reopened), and whether a part of it is left to an agreement. */
+/** An approval that stands (not one that was reopened or cancelled), and whether a part of it is left to an agreement. */
 export type SeasonApproved = {
 	readonly proposal: ProposalId
 	readonly season: Season
