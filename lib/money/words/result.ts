@@ -9,7 +9,9 @@ export function hoursInWords(minutes: number): string {
 	return hours === 0 ? `${whole} min` : `${hours} h ${whole % 60} min`
 }
 
-export const marginInWords = (margin: number | null): string => (margin === null ? 'no margin' : percent(margin))
+/** "margin 45.8 %" */
+export const marginInWords = (margin: number | null): string =>
+	margin === null ? 'no margin' : `margin ${percent(margin)}`
 
 const jobs = (count: number) => `${numberWord(count)} ${count === 1 ? 'job has' : 'jobs have'}`
 
@@ -22,11 +24,11 @@ export function missingInWords({ actual, hours }: Result): string[] {
 /** "$1,180.00, estimated to cost $640.00: margin 45.8 %" */
 export function resultInWords(result: Result, money: MoneyFormat): string {
 	const { valueCents, estimatedCostCents, estimatedMarginPercent } = result
-	return `${money(valueCents)}, estimated to cost ${money(estimatedCostCents)}: margin ${marginInWords(estimatedMarginPercent)}`
+	return `${money(valueCents)}, estimated to cost ${money(estimatedCostCents)}: ${marginInWords(estimatedMarginPercent)}`
 }
 
 /** The same of what is known; null while nothing is. */
 export function actualInWords({ actual }: Result, money: MoneyFormat): string | null {
 	if (actual.jobs === 0) return null
-	return `${money(actual.valueCents)}, in fact ${money(actual.costCents)}: margin ${marginInWords(actual.marginPercent)}`
+	return `${money(actual.valueCents)}, in fact ${money(actual.costCents)}: ${marginInWords(actual.marginPercent)}`
 }
