@@ -3,7 +3,7 @@ import Fraction from 'fraction.js'
 import { describe, expect, test } from 'vitest'
 import { taxLines, taxOn } from '@/lib/pricing/quote/tax'
 import { cents } from '@/lib/units/cents'
-import { placeId } from '../lib/pricing/sample'
+import { placeId } from '../../lib/pricing/sample'
 
 // Streamlined Sales and Use Tax Agreement, section 324, as enacted in Rhode Island Gen. Laws 44-18.1-25, North Dakota
 // Century Code 57-39.4-25 and Kansas Statutes 79-3676: tax is carried to the third decimal, and rounded up to the next
