@@ -3,6 +3,7 @@ import { words } from '../proposal/draft'
 import { daySchema } from '../units/schema'
 import { planSchema } from './instalment/plan'
 import { agreedSeasonSchema } from './season'
+import { clauseKeySchema } from './template/template'
 
 /** What is agreed beside seasons and money; null or empty where it is still to be filled. */
 const saidSchema = z.strictObject({
@@ -23,6 +24,8 @@ export const termsSchema = z.strictObject({
 	/** Null where every season is quoted. */
 	plan: planSchema.nullable(),
 	said: saidSchema,
+	/** Keys of the template's clauses that this client's agreement goes without: lights, where there are none. */
+	without: z.array(clauseKeySchema).max(60),
 })
 export type Terms = z.infer<typeof termsSchema>
 
@@ -41,4 +44,5 @@ export const emptyTerms: Terms = {
 		noticeDays: 30,
 		law: '',
 	},
+	without: [],
 }

@@ -6,7 +6,13 @@ import { seasonSchema } from '../season'
 /** When an instalment falls due: on a day, at the client's approval or whole months after it, or with a visit. */
 export const dueSchema = z.discriminatedUnion('is', [
 	z.strictObject({ is: z.literal('on'), day: daySchema }),
-	z.strictObject({ is: z.literal('on approval'), monthsLater: z.int().min(0).max(35 * 12) }),
+	z.strictObject({
+		is: z.literal('on approval'),
+		monthsLater: z
+			.int()
+			.min(0)
+			.max(35 * 12),
+	}),
 	z.strictObject({
 		is: z.literal('at visit'),
 		season: seasonSchema,
