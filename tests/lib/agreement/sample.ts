@@ -37,10 +37,12 @@ export const summer: AgreedSeason = {
 	visits: [{ kind: 'install', count: 1 }],
 }
 
-export const quarterly: Plan = {
-	...{ is: 'every months', months: 3, count: 4 },
+export const quarterly = {
+	is: 'every months',
+	months: 3,
+	count: 4,
 	start: { is: 'on', day: day('2026-12-01') },
-}
+} as const satisfies Plan
 
 /** Complete: it can be issued as it is. */
 export const terms: Terms = {
