@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { isFinal } from '@/lib/mail/is-final'
+import { isFinal } from '@/lib/record/is-mail-final'
 
 // Replies by RFC 5321, section 4.2.3; the login by RFC 4954, section 6.
 describe('a mail that was not taken', () => {
