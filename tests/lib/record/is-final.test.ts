@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+
 import { isFinal } from '@/lib/record/is-final'
 
 // Replies by RFC 5321, section 4.2.3; the login by RFC 4954, section 6.

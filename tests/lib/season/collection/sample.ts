@@ -1,12 +1,12 @@
-import type { Collection, Design } from '@/lib/collection/collection'
 import type { LibraryRecipe } from '@/lib/proposal/design/propose'
 import { emptyDraft } from '@/lib/proposal/draft'
 import type { Facts } from '@/lib/proposal/facts'
 import type { Ground } from '@/lib/proposal/start/fresh'
+import type { Collection, Design } from '@/lib/season/collection/collection'
 import { hex } from '@/lib/units/hex'
 import { id } from '@/lib/units/id'
-import { front, houseWinter, winterMaterials } from '../proposal/design/house-winter'
-import { materialId, facts as plain } from '../proposal/sample'
+import { front, houseWinter, winterMaterials } from '../../proposal/design/house-winter'
+import { materialId, facts as plain } from '../../proposal/sample'
 
 export const recipeId = (n: number) => id<'recipe'>(`00000000-0000-7000-8000-00000000e00${n}`)
 

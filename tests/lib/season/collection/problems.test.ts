@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { type Collection, collectionSchema, emptyCollection } from '@/lib/collection/collection'
-import { problems } from '@/lib/collection/problems'
+import { type Collection, collectionSchema, emptyCollection } from '@/lib/season/collection/collection'
+import { problems } from '@/lib/season/collection/problems'
 import { hex } from '@/lib/units/hex'
-import { first } from '../proposal/sample'
+import { first } from '../../proposal/sample'
 import { collection, recipeId, recipes } from './sample'
 
 const says = (of: Collection) => problems(of, recipes).map((each) => each.says)

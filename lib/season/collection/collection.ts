@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { extraSchema, keySchema, words } from '../proposal/draft'
-import { hexSchema, idSchema } from '../units/schema'
+import { extraSchema, keySchema, words } from '../../proposal/draft'
+import { hexSchema, idSchema } from '../../units/schema'
 
 export const mostDesigns = 8
 export const mostColours = 8

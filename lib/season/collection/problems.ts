@@ -1,6 +1,6 @@
-import type { LibraryRecipe } from '../proposal/design/propose'
-import type { Problem } from '../proposal/problem'
-import type { Id } from '../units/id'
+import type { LibraryRecipe } from '../../proposal/design/propose'
+import type { Problem } from '../../proposal/problem'
+import type { Id } from '../../units/id'
 import type { Collection, Design } from './collection'
 
 const when = (is: boolean, at: string, says: string): Problem[] => (is ? [{ at, says }] : [])

@@ -1,7 +1,7 @@
-import type { DraftExtra } from '../proposal/draft'
-import type { Site } from '../proposal/facts'
-import { cardsToFill, type Ground, wantedFor } from '../proposal/start/fresh'
-import { standInsFor, withStandIns } from '../proposal/start/stand-ins'
+import type { DraftExtra } from '../../proposal/draft'
+import type { Site } from '../../proposal/facts'
+import { cardsToFill, type Ground, wantedFor } from '../../proposal/start/fresh'
+import { standInsFor, withStandIns } from '../../proposal/start/stand-ins'
 import type { CollectionExtra } from './collection'
 
 const mostExtras = 20

@@ -1,9 +1,9 @@
-import type { LibraryRecipe } from '../proposal/design/propose'
-import type { Problem } from '../proposal/problem'
-import type { Fit } from '../proposal/start/fit'
-import type { Kind, Role, Unit } from '../recipe/material'
-import type { Season } from '../season/season'
-import type { ClientId, MaterialId, ProposalId, SeasonId } from '../units/id'
+import type { LibraryRecipe } from '../../proposal/design/propose'
+import type { Problem } from '../../proposal/problem'
+import type { Fit } from '../../proposal/start/fit'
+import type { Kind, Role, Unit } from '../../recipe/material'
+import type { ClientId, MaterialId, ProposalId, SeasonId } from '../../units/id'
+import type { Season } from '../season'
 import type { Collection } from './collection'
 
 type PlannedSeason = Season & { readonly id: SeasonId }

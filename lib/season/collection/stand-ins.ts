@@ -1,8 +1,8 @@
-import type { LibraryRecipe } from '../proposal/design/propose'
-import { standInsFor } from '../proposal/start/stand-ins'
-import { usualInstallMonth } from '../recipe/almanac/months'
-import type { DesignMaterial } from '../recipe/traits'
-import type { Quarter } from '../season/season'
+import type { LibraryRecipe } from '../../proposal/design/propose'
+import { standInsFor } from '../../proposal/start/stand-ins'
+import { usualInstallMonth } from '../../recipe/almanac/months'
+import type { DesignMaterial } from '../../recipe/traits'
+import type { Quarter } from '../season'
 import type { Collection } from './collection'
 
 type Shelved = DesignMaterial & { readonly isRetired: boolean }

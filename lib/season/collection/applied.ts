@@ -1,12 +1,12 @@
-import type { Desk } from '../colour/palette/desk'
-import { judgeOn } from '../colour/palette/judge'
-import type { Judged } from '../colour/palette/palette'
-import { plantedAs } from '../container/planted-as'
-import { dressed } from '../proposal/design/dressed'
-import { grownLines } from '../proposal/design/grown-lines'
-import type { LibraryRecipe } from '../proposal/design/propose'
-import type { DraftOption } from '../proposal/draft'
-import { type Fit, fitOf } from '../proposal/start/fit'
+import type { Desk } from '../../colour/palette/desk'
+import { judgeOn } from '../../colour/palette/judge'
+import type { Judged } from '../../colour/palette/palette'
+import { plantedAs } from '../../container/planted-as'
+import { dressed } from '../../proposal/design/dressed'
+import { grownLines } from '../../proposal/design/grown-lines'
+import type { LibraryRecipe } from '../../proposal/design/propose'
+import type { DraftOption } from '../../proposal/draft'
+import { type Fit, fitOf } from '../../proposal/start/fit'
 import {
 	asPalette,
 	cardsToFill,
@@ -17,9 +17,9 @@ import {
 	setAgainst,
 	wantedFor,
 	withPut,
-} from '../proposal/start/fresh'
-import { soundRecipe } from '../proposal/start/sound-recipe'
-import { cents } from '../units/cents'
+} from '../../proposal/start/fresh'
+import { soundRecipe } from '../../proposal/start/sound-recipe'
+import { cents } from '../../units/cents'
 import type { Collection, Design } from './collection'
 import { extrasAt } from './extras-at'
 

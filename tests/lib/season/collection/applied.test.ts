@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { applied } from '@/lib/collection/applied'
 import { grownLines } from '@/lib/proposal/design/grown-lines'
 import { draftSchema } from '@/lib/proposal/draft'
 import type { Facts } from '@/lib/proposal/facts'
 import type { Ground } from '@/lib/proposal/start/fresh'
+import { applied } from '@/lib/season/collection/applied'
 import { hex } from '@/lib/units/hex'
-import { containerId, draft as earlier, first, materialId, placeId, typed } from '../proposal/sample'
+import { containerId, draft as earlier, first, materialId, placeId, typed } from '../../proposal/sample'
 import { collection, facts, ground, recipes } from './sample'
 
 const shelf = { recipes }

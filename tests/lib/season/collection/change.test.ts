@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { type Change, changed } from '@/lib/collection/change'
-import { collectionSchema, emptyCollection } from '@/lib/collection/collection'
-import { first } from '../proposal/sample'
+import { type Change, changed } from '@/lib/season/collection/change'
+import { collectionSchema, emptyCollection } from '@/lib/season/collection/collection'
+import { first } from '../../proposal/sample'
 import { collection } from './sample'
 
 const design = (key: string | null, name: string): Change => ({
