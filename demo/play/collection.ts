@@ -1,6 +1,6 @@
 import type { Stamp } from '@/db/stamp'
 import { changeCollection } from '@/db/studio/collection/change'
-import type { Change } from '@/lib/collection/change'
+import type { Change } from '@/lib/season/collection/change'
 import { hex } from '@/lib/units/hex'
 import { winterCollection } from '../cast/catalogue/collection'
 import { must } from './must'

@@ -6,7 +6,7 @@ import { type Leased, leaseMail, type Outcome, settleMail } from '@/db/outbox/le
 import { addressee } from '@/db/outbox/mail-facts'
 import { viewerOf } from '@/db/viewer'
 import type { Viewer } from '@/lib/access/viewer'
-import { isFinal } from '@/lib/mail/is-final'
+import { isFinal } from '@/lib/record/is-final'
 import { stamp } from '../start/clock'
 import { log } from '../start/log'
 import { compose } from './compose'

@@ -1,6 +1,6 @@
 import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { type Change, changed, type Refusal } from '@/lib/collection/change'
+import { type Change, changed, type Refusal } from '@/lib/season/collection/change'
 import type { Id, SeasonId } from '@/lib/units/id'
 import { type Tx, write } from '../../open'
 import { append } from '../../record/append'

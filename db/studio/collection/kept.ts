@@ -1,5 +1,5 @@
 import { eq } from 'drizzle-orm'
-import { type Collection, collectionSchema, emptyCollection } from '@/lib/collection/collection'
+import { type Collection, collectionSchema, emptyCollection } from '@/lib/season/collection/collection'
 import type { SeasonId } from '@/lib/units/id'
 import type { Reading } from '../../open'
 import { collection } from '../../schema'

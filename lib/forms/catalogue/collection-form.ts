@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { mostColours } from '../../collection/collection'
 import { holdingSchema, roleSchema } from '../../recipe/material'
+import { mostColours } from '../../season/collection/collection'
 import { decimalField, emptyOr, hexField, idField, onceField, text } from '../fields'
 
 /** Rows of materials that the form of an extra has. */

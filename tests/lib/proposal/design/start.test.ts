@@ -9,7 +9,7 @@ import { fromRecipe } from '@/lib/proposal/start/from-recipe'
 import { reference } from '@/lib/recipe/grow/reference'
 import { cents } from '@/lib/units/cents'
 import { day } from '@/lib/units/day'
-import { collection, facts, ground, recipes } from '../../collection/sample'
+import { collection, facts, ground, recipes } from '../../season/collection/sample'
 import { card, containerId, first, materialId, placeId, typed } from '../sample'
 
 const house = first(recipes)

@@ -1,6 +1,6 @@
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
-import type { DraftFit } from '@/lib/collection/pages'
 import { list } from '@/lib/format/words'
+import type { DraftFit } from '@/lib/season/collection/pages'
 
 type Props = { readonly drafts: readonly DraftFit[] }
 

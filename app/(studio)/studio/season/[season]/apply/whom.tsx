@@ -2,10 +2,10 @@ import { v7 } from 'uuid'
 import { ChoiceField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
-import type { ToApply } from '@/lib/collection/pages'
 import { numberWord } from '@/lib/format/words'
 import { mostClients } from '@/lib/forms/catalogue/start-forms'
 import type { Attempt } from '@/lib/forms/read'
+import type { ToApply } from '@/lib/season/collection/pages'
 import { applyToClients } from './actions'
 
 type Props = { readonly page: ToApply; readonly attempt: Attempt }

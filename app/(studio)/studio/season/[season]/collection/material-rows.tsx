@@ -1,6 +1,6 @@
-import type { CollectionPage } from '@/lib/collection/pages'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
 import { holdings, roles } from '@/lib/recipe/material'
+import type { CollectionPage } from '@/lib/season/collection/pages'
 
 type Props = {
 	readonly materials: CollectionPage['materials']

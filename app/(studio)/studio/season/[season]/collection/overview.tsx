@@ -1,8 +1,8 @@
 import { Strip } from '@/app/ui/strip'
-import { mostDesigns, mostExtras } from '@/lib/collection/collection'
-import type { CollectionPage } from '@/lib/collection/pages'
 import { list, numberWord } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
+import { mostDesigns, mostExtras } from '@/lib/season/collection/collection'
+import type { CollectionPage } from '@/lib/season/collection/pages'
 import { WordsForm } from './words-form'
 
 type Props = { readonly page: CollectionPage; readonly attempt: Attempt; readonly isSaved: boolean }

@@ -2,8 +2,8 @@ import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField, WordsField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
-import type { CollectionPage } from '@/lib/collection/pages'
 import type { Attempt } from '@/lib/forms/read'
+import type { CollectionPage } from '@/lib/season/collection/pages'
 import { saveCollectionWords } from './actions'
 
 const labels = { title: 'Title of each proposal', letter: 'Letter' }
