@@ -10,10 +10,13 @@ const node = (script, ...args) => run(process.execPath, [script, ...args])
 let passed = 0
 let failed = 0
 const took = []
+/** What did not hold, by name: said again at the end, where the log of a machine is read from. */
+const wanting = []
 
-function count(good, bad) {
+function count(good, bad, names = []) {
 	passed += good
 	failed += bad
+	wanting.push(...names)
 }
 
 function step(name, act) {
@@ -24,9 +27,19 @@ function step(name, act) {
 }
 
 /** A step that is one check: it holds or it does not. */
-const check = (name, act) => step(name, () => (act() === 0 ? count(1, 0) : count(0, 1)))
+const check = (name, act) => step(name, () => (act() === 0 ? count(1, 0) : count(0, 1, [name])))
 
 const readReport = (file) => (existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined)
+
+/** The tests that failed, and the files that could not be run, each with what was said first. */
+const failures = ({ testResults = [] } = {}) =>
+	testResults
+		.filter(({ status }) => status === 'failed')
+		.flatMap(({ name, message, assertionResults }) => {
+			const tests = assertionResults.filter(({ status }) => status === 'failed')
+			const told = tests.map(({ fullName, failureMessages }) => `${fullName}: ${failureMessages.join('\n')}`)
+			return (told.length > 0 ? told : [message]).map((words) => `${name.slice(root.length)} ${words.slice(0, 2000)}`)
+		})
 
 /** A report that is not there means that the run itself broke: one failure at least. */
 function vitest(name, config) {
@@ -43,7 +56,7 @@ function vitest(name, config) {
 		)
 		const report = readReport(file)
 		const { numPassedTests: good = 0, numFailedTests: bad = 0 } = report ?? {}
-		count(good, Math.max(bad, status === 0 ? 0 : 1))
+		count(good, Math.max(bad, status === 0 ? 0 : 1), status === 0 ? [] : [name, ...failures(report)])
 	})
 }
 
@@ -53,7 +66,7 @@ function browser() {
 		rmSync(file, { force: true })
 		const status = node(bin('playwright'), 'test', '--config', 'e2e/playwright.config.ts')
 		const { expected = 0, unexpected = 0 } = readReport(file)?.stats ?? {}
-		count(expected, Math.max(unexpected, status === 0 ? 0 : 1))
+		count(expected, Math.max(unexpected, status === 0 ? 0 : 1), status === 0 ? [] : ['browser'])
 	})
 }
 
@@ -85,5 +98,6 @@ step('build', build)
 vitest('access', 'tests/access/vitest.config.ts')
 step('find a browser', findBrowser)
 browser()
+for (const words of wanting) process.stdout.write(`\nwanting: ${words}\n`)
 process.stdout.write(`\n${took.join(' · ')}\n${passed} passed, ${failed} failed\n`)
 process.exit(failed === 0 ? 0 : 1)
