@@ -1,4 +1,3 @@
-import sharp from 'sharp'
 import { v7 } from 'uuid'
 import { describe, expect, it } from 'vitest'
 import { kerbForms } from '../ask/bodies'
@@ -6,8 +5,9 @@ import { type Body, type Fields, multipart, over, withField } from '../ask/forms
 import { placeOf } from '../ask/outcome'
 import { inParallel } from '../ask/send'
 import { aliveIn, escaped, isStored, type Kind, triedIn } from '../look/hostile'
+import { noPhotos, plain } from '../look/no-photos'
 import { open } from '../site/here'
-import { snapshot } from '../site/snapshot'
+import { snapshot, snapshotAtRest } from '../site/snapshot'
 import { type Things, thingsOf } from '../site/things'
 
 const things = (): Things => thingsOf(open.site.folder, open.site.cast, 'clapboard')
@@ -198,8 +198,6 @@ describe('its photo', () => {
 			headers: { 'content-type': `multipart/form-data; boundary=${own}` },
 		}
 	}
-	const plain = (width: number, height: number) =>
-		sharp({ create: { width, height, channels: 3, background: '#5f7488' } })
 
 	it('leaves its colours alone, and its largest is the wall where none was chosen', async () => {
 		const fields = over(form(), [
@@ -212,16 +210,8 @@ describe('its photo', () => {
 		expect(body).toMatch(/Blue gate[\s\S]*#5f7[0-9a-f]{3}/)
 	})
 
-	it.each<{ what: string; make: () => Promise<Buffer> | Buffer }>([
-		{ what: 'a bomb: 64 million pixels', make: () => plain(8000, 8000).png({ compressionLevel: 9 }).toBuffer() },
-		{ what: 'cut short', make: async () => (await plain(900, 700).jpeg().toBuffer()).subarray(0, 400) },
-		{ what: 'a drawing', make: () => Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>') },
-		{
-			what: 'HEIC',
-			make: () => Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic'), Buffer.alloc(4000, 7)]),
-		},
-	])('that is $what is refused in a sentence, with all that was typed', async ({ make }) => {
-		const before = snapshot(open.site.folder)
+	it.each(noPhotos)('that is $what is refused in a sentence, with all that was typed', async ({ make }) => {
+		const before = await snapshotAtRest(open.site.folder)
 		const answer = await send(withPhoto(form(), await make()))
 		expect(placeOf(answer)).toContain('/kerb?form=')
 		const { body } = await open.ask('designer', placeOf(answer))

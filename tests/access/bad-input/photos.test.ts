@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { photo } from '../ask/bodies'
 import { send } from '../ask/send'
+import { plain } from '../look/no-photos'
 import { open } from '../site/here'
 import { openSession } from '../site/people'
 import { snapshot } from '../site/snapshot'
@@ -24,8 +25,6 @@ async function look(bytes: Buffer) {
 	return { status: said.status, ...answer.parse(JSON.parse(said.body)) }
 }
 
-const plain = (width: number, height: number, background = '#5f7488') =>
-	sharp({ create: { width, height, channels: 3, background } })
 const unreadable =
 	'This could not be read as a photo. Send it as JPEG, PNG or WebP; a phone’s HEIC has to be saved as JPEG first.'
 /** The first box of a HEIC file (ISO/IEC 23008-12): what a phone would send. */

@@ -3,7 +3,7 @@ import { type Fields, multipart } from '../ask/forms'
 import { placeOf } from '../ask/outcome'
 import { aliveIn, triedIn } from '../look/hostile'
 import { open } from '../site/here'
-import { mailIsOut, snapshot } from '../site/snapshot'
+import { snapshot, snapshotAtRest } from '../site/snapshot'
 
 describe('what the doors of the public take', () => {
 	const backToAsking = /^\/sign-in\?to=[^&]*&form=[0-9a-f-]{36}$/
@@ -11,8 +11,7 @@ describe('what the doors of the public take', () => {
 	const post = (path: string, fields: Fields) => open.ask('signed out', path, { method: 'POST', ...multipart(fields) })
 
 	it.each(triedIn('address'))('an address that is $what', async ({ value }) => {
-		await mailIsOut(open.site.folder)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		for (const field of ['address', 'handle']) {
 			const answer = await post('/sign-in/ask', [
 				[field, value],

@@ -3,9 +3,10 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { visitForms } from '../ask/bodies'
 import { type Fields, over } from '../ask/forms'
 import { send } from '../ask/send'
+import { noPhotos, plain } from '../look/no-photos'
 import { open } from '../site/here'
 import { openSession } from '../site/people'
-import { count, mailIsOut, snapshot } from '../site/snapshot'
+import { count, snapshot, snapshotAtRest } from '../site/snapshot'
 import { type Things, thingsOf } from '../site/things'
 
 let things: Things
@@ -43,13 +44,10 @@ const report = (files: readonly Buffer[]) =>
 		...{ method: 'POST', session },
 		...withFiles(visitForms.wrong(things), 'wrong', files),
 	})
-const plain = (width: number, height: number) =>
-	sharp({ create: { width, height, channels: 3, background: '#5f7488' } })
 
 /** Back at the form with a sentence, the words still there, and nothing changed. */
 async function isSaid(files: readonly Buffer[], sentence: string): Promise<void> {
-	await mailIsOut(open.site.folder)
-	const before = snapshot(open.site.folder)
+	const before = await snapshotAtRest(open.site.folder)
 	const said = await report(files)
 	expect([said.status, said.headers.location]).toEqual([303, expect.stringContaining('/wrong?form=')])
 	expect(snapshot(open.site.folder)).toEqual(before)
@@ -59,15 +57,7 @@ async function isSaid(files: readonly Buffer[], sentence: string): Promise<void>
 }
 
 describe('a photo of what is wrong', () => {
-	it.each<{ what: string; make: () => Promise<Buffer> | Buffer }>([
-		{ what: 'a bomb: 64 million pixels', make: () => plain(8000, 8000).png({ compressionLevel: 9 }).toBuffer() },
-		{ what: 'cut short', make: async () => (await plain(900, 700).jpeg().toBuffer()).subarray(0, 400) },
-		{ what: 'a drawing', make: () => Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>') },
-		{
-			what: 'HEIC',
-			make: () => Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic'), Buffer.alloc(4000, 7)]),
-		},
-	])('that is $what is refused in a sentence', async ({ make }) => {
+	it.each(noPhotos)('that is $what is refused in a sentence', async ({ make }) => {
 		await isSaid([await make()], 'could not be read as a photo')
 	})
 
@@ -120,8 +110,7 @@ describe('a visit', () => {
 		],
 		['on no day of the calendar', [['day', '2026-02-30']], 'Choose a day of the calendar.'],
 	] as const)('%s is refused in a sentence', async (_, other, sentence) => {
-		await mailIsOut(open.site.folder)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const form = over(visitForms['new visit'](things), other)
 		const path = `/studio/visits/new/${things.client}/keep`
 		const said = await send(open.site.url, path, { method: 'POST', session: designer, ...withFiles(form, 'after', []) })

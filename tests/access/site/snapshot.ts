@@ -43,3 +43,9 @@ export async function mailIsOut(folder: string): Promise<void> {
 		await new Promise((resolve) => setTimeout(resolve, 50))
 	}
 }
+
+/** The record as it stands when nothing is on its way any more: a mail that goes out between two looks would alter it. */
+export async function snapshotAtRest(folder: string): Promise<Record<string, string>> {
+	await mailIsOut(folder)
+	return snapshot(folder)
+}

@@ -7,7 +7,7 @@ import { type Answer, send } from '../../ask/send'
 import { tally } from '../../ask/tally'
 import { open } from '../../site/here'
 import { openSession } from '../../site/people'
-import { mailIsOut, record, snapshot } from '../../site/snapshot'
+import { mailIsOut, record, snapshot, snapshotAtRest } from '../../site/snapshot'
 import { draftOf, type Things, thingsOf } from '../../site/things'
 
 const tried = tally((tries) => `bad input in answers: ${tries} tried`)
@@ -64,8 +64,7 @@ export async function again(): Promise<void> {
 
 /** Nothing is changed by what is answered; what it is told comes back. */
 export async function told(answer: Answering, fields: Fields, how = multipart): Promise<Answer> {
-	await mailIsOut(open.site.folder)
-	const before = snapshot(open.site.folder)
+	const before = await snapshotAtRest(open.site.folder)
 	const said = await give(answer, fields, how)
 	expect(snapshot(open.site.folder)).toEqual(before)
 	return said

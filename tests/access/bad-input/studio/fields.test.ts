@@ -4,14 +4,13 @@ import { placeOf } from '../../ask/outcome'
 import { inParallel } from '../../ask/send'
 import { aliveIn, type Hostile, isStored } from '../../look/hostile'
 import { open } from '../../site/here'
-import { mailIsOut, snapshot } from '../../site/snapshot'
+import { snapshot, snapshotAtRest } from '../../site/snapshot'
 import { again, fill } from './fill'
 import { cases, valuesFor } from './forms'
 import { unsaid } from './unsaid'
 
 async function refusesAll(form: string, field: string, values: readonly Hostile[]): Promise<void> {
-	await mailIsOut(open.site.folder)
-	const before = snapshot(open.site.folder)
+	const before = await snapshotAtRest(open.site.folder)
 	const wrong: string[] = []
 	await inParallel(values, 6, async ({ what, value }) => {
 		const answer = await fill(form, (fields) => withField(fields, field, value))

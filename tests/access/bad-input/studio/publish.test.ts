@@ -5,7 +5,7 @@ import { placeOf } from '../../ask/outcome'
 import { tally } from '../../ask/tally'
 import { aliveIn, hostile } from '../../look/hostile'
 import { open } from '../../site/here'
-import { count, mailIsOut, record, snapshot } from '../../site/snapshot'
+import { count, record, snapshot, snapshotAtRest } from '../../site/snapshot'
 
 const tried = tally((tries) => `bad input in publishing many: ${tries} tried`)
 
@@ -18,8 +18,7 @@ function send(fields: Fields, season?: string) {
 
 /** Nothing is changed; what the page says to it comes back. */
 async function told(picks: readonly (string | Buffer)[], once: Fields = [['once', v7()]]): Promise<string> {
-	await mailIsOut(open.site.folder)
-	const before = snapshot(open.site.folder)
+	const before = await snapshotAtRest(open.site.folder)
 	const answer = await send([...once, ...picks.map((pick) => ['pick', pick] as const)])
 	expect(answer.status).toBe(303)
 	expect(snapshot(open.site.folder)).toEqual(before)
@@ -124,8 +123,7 @@ describe('publishing many, twice', () => {
 		const first = await open.ask('designer', placeOf(await send(form)))
 		expect(first.body).toContain('Two published, one not')
 		expect(count(open.site.folder, 'revision')).toBe(before + 2)
-		await mailIsOut(open.site.folder)
-		const after = snapshot(open.site.folder)
+		const after = await snapshotAtRest(open.site.folder)
 		const second = await open.ask('designer', placeOf(await send(form)))
 		expect(second.body).toContain('None was published')
 		expect(snapshot(open.site.folder)).toEqual(after)

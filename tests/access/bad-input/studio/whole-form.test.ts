@@ -9,7 +9,7 @@ import { send } from '../../ask/send'
 import { aliveIn, escaped } from '../../look/hostile'
 import { open } from '../../site/here'
 import { openSession } from '../../site/people'
-import { mailIsOut, snapshot } from '../../site/snapshot'
+import { mailIsOut, snapshot, snapshotAtRest } from '../../site/snapshot'
 import { draftOf, thingsOf } from '../../site/things'
 import { again, fill, things } from './fill'
 import { forms } from './forms'
@@ -17,8 +17,7 @@ import { forms } from './forms'
 describe('a form that is not as the page made it', () => {
 	const names = Object.keys(forms)
 	const changed = async (form: string, change: (fields: Fields) => Fields) => {
-		await mailIsOut(open.site.folder)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const answer = await fill(form, change)
 		expect(snapshot(open.site.folder)).toEqual(before)
 		return answer
@@ -64,8 +63,7 @@ describe('a form that is not as the page made it', () => {
 		const send = () => open.ask('designer', pageWith(form, own), { method: 'POST', ...sending })
 		await again(form)
 		await send()
-		await mailIsOut(open.site.folder)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const second = await send()
 		expect(second.status).toBe(303)
 		expect(snapshot(open.site.folder)).toEqual(before)
