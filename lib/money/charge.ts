@@ -60,3 +60,18 @@ export function part(of: Charge, amount: Cents): { readonly taken: Charge; reado
 	}
 	return { taken, left: without(of, taken) }
 }
+
+/** One after the other out of what is left of the charge, so that the last takes the odd cents of every rate. */
+export function inTurn(charge: Charge, amounts: readonly Cents[]): { parts: Charge[]; left: Charge } {
+	let left = charge
+	const parts = amounts.map((amount) => {
+		const split = part(left, amount)
+		left = split.left
+		return split.taken
+	})
+	return { parts, left }
+}
+
+/** The tax of the rates at which there is something. */
+export const taxed = ({ tax }: Charge): TaxShare[] =>
+	tax.filter(({ baseCents, cents: amount }) => baseCents !== 0 || amount !== 0)

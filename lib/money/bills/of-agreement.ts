@@ -1,7 +1,7 @@
 import { type Cents, cents, sum } from '../../units/cents'
 import type { Day } from '../../units/day'
 import type { Id } from '../../units/id'
-import { type Charge, chargeCents, part } from '../charge'
+import { type Charge, chargeCents, inTurn, part } from '../charge'
 import type { Bill, Dated } from './bill'
 
 /** A signed agreement: its price, and the instalments that sum to it, tax in them as in the charge. */
@@ -15,17 +15,6 @@ export type Agreed = {
 }
 
 const later = (a: Day, b: Day): Day => (a > b ? a : b)
-
-/** One after the other out of what is left of the charge, so that the last takes the odd cents of every rate. */
-function inTurn(charge: Charge, amounts: readonly Cents[]): { parts: Charge[]; left: Charge } {
-	let left = charge
-	const parts = amounts.map((amount) => {
-		const split = part(left, amount)
-		left = split.left
-		return split.taken
-	})
-	return { parts, left }
-}
 
 function planned({ agreement, signedOn, charge, instalments }: Agreed): Bill[] {
 	const whole = chargeCents(charge)

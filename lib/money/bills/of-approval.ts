@@ -3,7 +3,7 @@ import type { Hash } from '../../record/is-hash'
 import { type Cents, cents, sum, zero } from '../../units/cents'
 import type { Day } from '../../units/day'
 import type { ProposalId } from '../../units/id'
-import { apartOf, type Charge, chargeCents, part } from '../charge'
+import { apartOf, type Charge, chargeCents, inTurn, part } from '../charge'
 import type { Bill, Dated } from './bill'
 
 /** What became of an approval: one that was reopened is not owed any more; of a cancelled one `remainsCents`, tax in it. */
@@ -51,12 +51,14 @@ const bill = ({ proposal, revision }: Approval, is: Named, dated: Dated | null, 
 /** Whole, or a deposit and a balance; what is paid once it is in has no day before. */
 function planned(approval: Approval, installedOn: Day | null): Bill[] {
 	const dues = approval.quote.due.filter(isApart)
-	let left = apartOf(approval.quote)
-	return dues.map((due, index) => {
+	const { parts } = inTurn(
+		apartOf(approval.quote),
+		dues.map((due) => due.cents),
+	)
+	return dues.flatMap((due, index) => {
+		const taken = parts[index]
 		const is = dues.length === 1 ? 'whole' : index === 0 ? 'deposit' : 'balance'
-		const split = part(left, due.cents)
-		left = split.left
-		return bill(approval, is, datedOf(due, approval.approvedOn, installedOn), split.taken)
+		return taken === undefined ? [] : [bill(approval, is, datedOf(due, approval.approvedOn, installedOn), taken)]
 	})
 }
 

@@ -3,7 +3,7 @@ import { fullDay } from '../../format/day'
 import { type Cents, zero } from '../../units/cents'
 import type { Day } from '../../units/day'
 import { daySchema as day } from '../../units/schema'
-import { type Charge, chargeCents, part, without } from '../charge'
+import { type Charge, chargeCents, part, taxed, without } from '../charge'
 import type { Invoice } from './invoice'
 import type { CreditNumber } from './number'
 import { addsUp, commonParts, creditNumberSchema, invoiceNumberSchema, netOf } from './parts'
@@ -71,7 +71,7 @@ export function creditNote(invoice: Invoice, notes: readonly CreditNote[], asked
 		...{ v, is: 'credit note', currency, from, to, invoice: invoice.number },
 		...{ number: asked.number, on: asked.on, reason: asked.reason, totalCents: asked.cents },
 		lines: [{ words: words(invoice, isWhole), count: 1, cents: taken.netCents }],
-		tax: taken.tax.filter(({ baseCents, cents: amount }) => baseCents !== 0 || amount !== 0),
+		tax: taxed(taken),
 	})
 	return { ok: true, note }
 }

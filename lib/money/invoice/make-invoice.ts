@@ -1,6 +1,6 @@
 import type { Day } from '../../units/day'
 import type { Bill } from '../bills/bill'
-import { type Charge, chargeCents } from '../charge'
+import { chargeCents, taxed } from '../charge'
 import { dueDay, type Invoice, invoiceSchema } from './invoice'
 import { linesOf, type Telling } from './lines'
 import type { InvoiceNumber } from './number'
@@ -10,8 +10,6 @@ export type Heading = Pick<
 	Invoice,
 	'number' | 'currency' | 'from' | 'to' | 'purchaseOrder' | 'exemptCertificate' | 'pay'
 >
-
-const taxed = ({ tax }: Charge) => tax.filter(({ baseCents, cents }) => baseCents !== 0 || cents !== 0)
 
 /**
  * The invoice of a bill, written on `on`.
