@@ -2,19 +2,8 @@ import { and, asc, desc, eq, inArray, isNotNull, isNull, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ClientId, PersonId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
-import {
-	answer,
-	client,
-	contact,
-	container,
-	person,
-	place,
-	proposal,
-	revision,
-	season,
-	siteColour,
-	studio,
-} from '../schema'
+import { answer, client, contact, container, person, place, proposal, revision, season, siteColour } from '../schema'
+import { timeZoneOf } from '../studio/time-zone'
 import { denied, visibleTo } from '../viewer'
 
 /** Other clients whose door is open to a contact of this one, by person. */
@@ -39,8 +28,9 @@ function doorsElsewhere(db: Reading, of: ClientId): ReadonlyMap<PersonId, string
 	return all
 }
 
-function contactsOf(db: Reading, of: ClientId, { gone = false } = {}) {
-	const elsewhere = doorsElsewhere(db, of)
+type Elsewhere = ReturnType<typeof doorsElsewhere>
+
+function contactsOf(db: Reading, of: ClientId, elsewhere: Elsewhere, { gone = false } = {}) {
 	return db
 		.select({ id: contact.id, person: person.id, name: person.name, address: person.email, may: contact.may })
 		.from(contact)
@@ -122,12 +112,12 @@ export async function clientPage(viewer: Viewer, of: ClientId): Promise<ClientPa
 			.where(and(eq(client.id, of), visibleTo(viewer, client.id)))
 			.all()
 		if (found === undefined) return undefined
-		const [house] = db.select({ timeZone: studio.timeZone }).from(studio).all()
+		const elsewhere = doorsElsewhere(db, of)
 		return {
 			client: found,
-			timeZone: house?.timeZone ?? 'UTC',
-			contacts: contactsOf(db, of),
-			gone: contactsOf(db, of, { gone: true }),
+			timeZone: timeZoneOf(db),
+			contacts: contactsOf(db, of, elsewhere),
+			gone: contactsOf(db, of, elsewhere, { gone: true }),
 			places: placesOf(db, of),
 			proposals: proposalsOf(db, of),
 		}

@@ -1,14 +1,16 @@
-import { and, eq, isNull } from 'drizzle-orm'
+import { and, eq } from 'drizzle-orm'
 import type { Taken } from '@/lib/access/taken-words'
 import type { May, Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id, PersonId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
-import { contact, person, proposal, staff } from '../schema'
+import { contact, person, proposal } from '../schema'
+import { insertPerson } from '../sign-in/insert-person'
 import { shutOut } from '../sign-in/shut-out'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
+import { hasOpenDoor, isOfStudio } from './doors'
 import { isWithUs } from './is-with-us'
 
 export type Invitation = {
@@ -29,17 +31,9 @@ function personWith(tx: Tx, { name, address }: Invitation, stamp: Stamp): Person
 	const [known] = tx.select({ id: person.id, name: person.name }).from(person).where(eq(person.email, address)).all()
 	if (known !== undefined) return known
 	const id = stamp.id<'person'>()
-	const handle = Buffer.from(stamp.salt()).toString('base64url')
-	tx.insert(person).values({ id, name, email: address, handle, createdAt: stamp.at }).run()
+	insertPerson(tx, stamp, { id, name, address })
 	return { id, name }
 }
-
-const hasOpenDoor = (tx: Tx, of: ClientId, who: PersonId): boolean =>
-	tx
-		.select({ id: contact.id })
-		.from(contact)
-		.where(and(eq(contact.clientId, of), eq(contact.personId, who), isNull(contact.endedAt)))
-		.all().length > 0
 
 /** Whoever comes in while a proposal waits is told of it as the others were when it was published. */
 function tellOfWaiting(tx: Tx, stamp: Stamp, of: ClientId, who: PersonId): void {
@@ -60,7 +54,7 @@ export async function inviteContact(viewer: Viewer, invitation: Invitation, stam
 		if (!isWithUs(tx, of)) return hidden
 		const { id, name: by } = personWith(tx, invitation, stamp)
 		const taken = { ok: false, why: 'taken', by } as const
-		if (tx.select().from(staff).where(eq(staff.personId, id)).all().length > 0) return { ...taken, who: 'staff' }
+		if (isOfStudio(tx, id)) return { ...taken, who: 'staff' }
 		const isInside = hasOpenDoor(tx, of, id)
 		if (isInside && by !== invitation.name) return { ...taken, who: 'a contact here' }
 		const door = tx

@@ -2,11 +2,12 @@ import { and, eq, isNull } from 'drizzle-orm'
 import type { Taken } from '@/lib/access/taken-words'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id } from '@/lib/units/id'
+import { hasOpenDoor, isOfStudio } from '../clients/doors'
 import { isWithUs } from '../clients/is-with-us'
 import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
 import { append } from '../record/append'
-import { contact, person, staff } from '../schema'
+import { contact, person } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
 import { shutOut } from './shut-out'
@@ -17,17 +18,15 @@ export type NewAddress = { readonly client: ClientId; readonly contact: Id<'cont
 export type AddressTaken = Taken & { readonly ok: false; readonly why: 'taken' }
 export type AddressChanged = { readonly ok: true } | AddressTaken | Denied
 
-const openDoor = (of: ClientId) => and(eq(contact.clientId, of), isNull(contact.endedAt))
-
-type Holder = Pick<typeof person.$inferSelect, 'id' | 'name' | 'email' | 'handle'>
+type Holder = Pick<typeof person.$inferSelect, 'id' | 'name' | 'email'>
 
 /** Behind the client's door. */
 function holderOf(tx: Tx, { client: of, contact: id }: NewAddress): Holder | undefined {
 	return tx
-		.select({ id: person.id, name: person.name, email: person.email, handle: person.handle })
+		.select({ id: person.id, name: person.name, email: person.email })
 		.from(contact)
 		.innerJoin(person, eq(person.id, contact.personId))
-		.where(and(eq(contact.id, id), openDoor(of)))
+		.where(and(eq(contact.id, id), eq(contact.clientId, of), isNull(contact.endedAt)))
 		.all()[0]
 }
 
@@ -36,9 +35,8 @@ function takenBy(tx: Tx, whose: Holder, { client: of, address }: NewAddress): Ad
 	if (found === undefined) return undefined
 	const taken = { ok: false, why: 'taken', by: found.name } as const
 	if (found.id === whose.id) return { ...taken, who: 'themselves' }
-	if (tx.select().from(staff).where(eq(staff.personId, found.id)).all().length > 0) return { ...taken, who: 'staff' }
-	const here = and(openDoor(of), eq(contact.personId, found.id))
-	return { ...taken, who: tx.select().from(contact).where(here).all().length > 0 ? 'a contact here' : 'somebody else' }
+	if (isOfStudio(tx, found.id)) return { ...taken, who: 'staff' }
+	return { ...taken, who: hasOpenDoor(tx, of, found.id) ? 'a contact here' : 'somebody else' }
 }
 
 /**

@@ -4,8 +4,9 @@ import { sha256 } from '@/lib/record/hash'
 import type { Moment } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
 import { type Reading, read, write } from '../open'
-import { session, studio } from '../schema'
+import { session } from '../schema'
 import type { Stamp } from '../stamp'
+import { timeZoneOf } from '../studio/time-zone'
 import { type Denied, hidden } from '../viewer'
 import { isIdle, lastUse } from './activity'
 import { stored } from './adapter'
@@ -52,8 +53,7 @@ export async function ownSessions(
 		.filter(({ seen }) => !isIdle(seen, who, now))
 		.map(({ key, ...shown }) => ({ ...shown, handle: handleOf(key), isThis: key === mine }))
 		.toSorted((a, b) => Number(b.isThis) - Number(a.isThis) || b.seen.localeCompare(a.seen))
-	const [row] = read((db) => db.select({ timeZone: studio.timeZone }).from(studio).all())
-	return { timeZone: row?.timeZone ?? 'UTC', sessions }
+	return { timeZone: read(timeZoneOf), sessions }
 }
 
 export type SessionEnded = { readonly ok: true } | Denied

@@ -4,7 +4,8 @@ import type { Hash } from '@/lib/record/hash'
 import type { PersonId } from '@/lib/units/id'
 import { read, write } from '../open'
 import { append } from '../record/append'
-import { person, setUp, staff, studio } from '../schema'
+import { setUp, staff, studio } from '../schema'
+import { insertPerson } from '../sign-in/insert-person'
 import type { Stamp } from '../stamp'
 import { keepRates } from '../studio/rates'
 import type { Settings } from '../studio/studio'
@@ -36,12 +37,11 @@ export async function setUpStudio(tokenHash: Hash, made: NewStudio, stamp: Stamp
 		const used = tx.delete(setUp).where(eq(setUp.tokenHash, tokenHash)).run().changes === 1
 		if (!used) return undefined
 		const id = stamp.id<'person'>()
-		const handle = Buffer.from(stamp.salt()).toString('base64url')
 		const { designer, address, ...settings } = made
 		tx.insert(studio)
 			.values({ id: 1, ...settings, createdAt: stamp.at })
 			.run()
-		tx.insert(person).values({ id, name: designer, email: address, handle, createdAt: stamp.at }).run()
+		insertPerson(tx, stamp, { id, name: designer, address })
 		tx.insert(staff).values({ personId: id, role: 'designer', since: stamp.at }).run()
 		append(tx, stamp, system, { act: 'studio set up', object: 'studio', client: null, facts: { designer: id } })
 		keepRates(tx, stamp, system, defaultRates)

@@ -4,6 +4,7 @@ import type { PersonId } from '@/lib/units/id'
 import { write } from '../open'
 import { append } from '../record/append'
 import { contact, person, staff } from '../schema'
+import { insertPerson } from '../sign-in/insert-person'
 import type { Stamp } from '../stamp'
 import { type Denied, denied } from '../viewer'
 
@@ -24,10 +25,7 @@ export async function hireStaff(viewer: Viewer, { name, address, role }: Hire, s
 			return { ok: false, why: 'is a contact of a client' }
 		const here = and(eq(staff.personId, id), isNull(staff.endedAt))
 		if (tx.select().from(staff).where(here).all().length > 0) return { ok: false, why: 'works here already' }
-		if (known === undefined) {
-			const handle = Buffer.from(stamp.salt()).toString('base64url')
-			tx.insert(person).values({ id, name, email: address, handle, createdAt: stamp.at }).run()
-		}
+		if (known === undefined) insertPerson(tx, stamp, { id, name, address })
 		const again = { role, since: stamp.at, endedAt: null }
 		tx.insert(staff)
 			.values({ personId: id, ...again })

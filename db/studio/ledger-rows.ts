@@ -67,7 +67,7 @@ function rowOf({ row, words, word, ...shown }: Shows, today: Day): SeasonRow {
 	const value = {
 		valueCents: row.valueCents === null ? null : cents(row.valueCents),
 		marginTenths: row.marginTenths,
-		remainsCents: row.remainsCents === null ? null : cents(row.remainsCents),
+		remainsCents: row.remainsCents,
 	}
 	const dates = { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy }
 	const state = stateOf(row.state, revision, answerBy, today).is

@@ -4,8 +4,9 @@ import type { Viewer } from '@/lib/access/viewer'
 import { type Day, dayOf } from '@/lib/units/day'
 import type { ClientId, PlaceId, VisitId } from '@/lib/units/id'
 import type { Reading } from '../../open'
-import { client, place, studio, visit } from '../../schema'
+import { client, place, visit } from '../../schema'
 import type { Stamp } from '../../stamp'
+import { timeZoneOf } from '../../studio/time-zone'
 import { type Denied, denied, hidden, visibleTo } from '../../viewer'
 
 export type FoundVisit = {
@@ -15,11 +16,7 @@ export type FoundVisit = {
 }
 
 /** The date on the wall of the studio. */
-export function todayOf(db: Reading, { at }: Pick<Stamp, 'at'>): Day {
-	const [row] = db.select({ zone: studio.timeZone }).from(studio).where(eq(studio.id, 1)).all()
-	if (row === undefined) throw new Error('todayOf: there is no studio')
-	return dayOf(at, row.zone)
-}
+export const todayOf = (db: Reading, { at }: Pick<Stamp, 'at'>): Day => dayOf(at, timeZoneOf(db))
 
 /** A visit that the viewer may do `act` to; none of a client who is gone. */
 export function findVisit(
