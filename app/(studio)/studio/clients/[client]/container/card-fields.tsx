@@ -4,31 +4,32 @@ import { lights, limits, shapes, stands, walls, waterers } from '@/lib/container
 import type { LengthUnit } from '@/lib/format/length'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
 import { type CardText, MeasuredCard } from './drawing/measured-card'
+import { type Box, boxLabels } from './labels'
 
 type Props = { readonly typed: Typed; readonly errors: FieldErrors; readonly unit: LengthUnit }
-type Entry = readonly [name: string, label: string, hint?: string]
+type Entry = readonly [name: string, label: string]
 
-const measures: readonly Entry[] = [
-	['topCm', 'Across at the rim', 'A box: along the front.'],
-	['topDepthCm', 'Front to back at the rim', 'For boxes; empty when it is as deep as wide.'],
-	['bottomCm', 'Across at the foot'],
-	['bottomDepthCm', 'Front to back at the foot', 'Empty when it narrows as the front does.'],
-	['heightCm', 'Height'],
-	['wallCm', 'Thickness of the wall', 'Empty: usual for its material.'],
-	['headspaceCm', 'From soil to rim', 'Empty: the usual 5 cm (2 in).'],
-	['soilDepthCm', 'True depth of soil', 'Where there is a false bottom.'],
-	['sillToGlassCm', 'From sill to glass', 'For window boxes.'],
-	['walkLeftCm', 'Width of the walk left', 'The local authority says how much has to stay clear.'],
+const measures: readonly (readonly [box: Box, hint?: string])[] = [
+	['topCm', 'A box: along the front.'],
+	['topDepthCm', 'For boxes; empty when it is as deep as wide.'],
+	['bottomCm'],
+	['bottomDepthCm', 'Empty when it narrows as the front does.'],
+	['heightCm'],
+	['wallCm', 'Empty: usual for its material.'],
+	['headspaceCm', 'Empty: the usual 5 cm (2 in).'],
+	['soilDepthCm', 'Where there is a false bottom.'],
+	['sillToGlassCm', 'For window boxes.'],
+	['walkLeftCm', 'The local authority says how much has to stay clear.'],
 ]
 
-const choices: readonly (readonly [name: string, label: string, values: readonly string[]])[] = [
-	['shape', 'Shape', shapes],
-	['wall', 'Material', walls],
-	['owner', 'Whose it is', ['client', 'studio']],
-	['light', 'Light', lights],
-	['stands', 'Stands', stands],
-	['waterer', 'Who waters', waterers],
-	['limitedWeight', 'Weight limited by', limits],
+const choices: readonly (readonly [box: Box, values: readonly string[]])[] = [
+	['shape', shapes],
+	['wall', walls],
+	['owner', ['client', 'studio']],
+	['light', lights],
+	['stands', stands],
+	['waterer', waterers],
+	['limitedWeight', limits],
 ]
 
 const ticks: readonly Entry[] = [
@@ -41,8 +42,6 @@ const ticks: readonly Entry[] = [
 	['hoseNear', 'a hose is near'],
 ]
 
-const own = { name: 'Name', colour: 'Its colour' }
-
 const vesselWeight: Readonly<Record<LengthUnit, readonly [label: string, hint: string]>> = {
 	in: ['Weight of the empty vessel, lb', 'Another unit with its name: 12 kg.'],
 	cm: ['Weight of the empty vessel, kg', 'Another unit with its name: 26 lb.'],
@@ -50,9 +49,8 @@ const vesselWeight: Readonly<Record<LengthUnit, readonly [label: string, hint: s
 
 /** What each box of the card is called. */
 export const cardLabels = (unit: LengthUnit): Readonly<Record<string, string>> => ({
-	...own,
+	...boxLabels,
 	vesselKg: vesselWeight[unit][0],
-	...Object.fromEntries([...measures, ...choices].map(([name, label]) => [name, label])),
 })
 
 const howToType: Readonly<Record<LengthUnit, string>> = {
@@ -70,34 +68,40 @@ export function CardFields({ typed, errors, unit }: Props) {
 		<>
 			<TextField
 				name="name"
-				label={own.name}
+				label={boxLabels.name}
 				hint="As in “left of the door”."
 				value={one(typed, 'name')}
 				error={errors.name}
 			/>
 			<div className="grid max-w-3xl gap-x-6 sm:grid-cols-2">
-				{choices.map(([name, label, values]) => (
+				{choices.map(([name, values]) => (
 					<ChoiceField
 						key={name}
 						name={name}
-						label={label}
+						label={boxLabels[name]}
 						value={one(typed, name) || String(values[0])}
 						choices={values.map((value) => ({ value, label: value }))}
 						error={errors[name]}
 					/>
 				))}
-				<TextField name="colour" label={own.colour} type="color" value={one(typed, 'colour')} error={errors.colour} />
+				<TextField
+					name="colour"
+					label={boxLabels.colour}
+					type="color"
+					value={one(typed, 'colour')}
+					error={errors.colour}
+				/>
 			</div>
 			<fieldset className="mt-8">
 				<legend className="text-lg font-bold">Outer measures, in {unit === 'in' ? 'inches' : 'centimetres'}</legend>
 				<p className="text-soft">{howToType[unit]}</p>
 				<MeasuredCard typed={textOf(typed)} unit={unit} labels={cardLabels(unit)}>
 					<div className="grid items-end gap-x-6 sm:grid-cols-2">
-						{measures.map(([name, label, hint]) => (
+						{measures.map(([name, hint]) => (
 							<TextField
 								key={name}
 								name={name}
-								label={label}
+								label={boxLabels[name]}
 								hint={hint}
 								inputMode="decimal"
 								value={one(typed, name)}

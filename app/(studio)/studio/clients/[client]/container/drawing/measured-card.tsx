@@ -4,6 +4,7 @@ import { limits } from '@/lib/container/card'
 import { sketchOf } from '@/lib/container/measured/sketch'
 import type { LengthUnit } from '@/lib/format/length'
 import { readWeight } from '@/lib/format/read-weight'
+import { formText } from '../form-text'
 import { Facts } from './facts'
 import { Faults } from './faults'
 import { VesselDrawing } from './vessel-drawing'
@@ -19,11 +20,6 @@ type Props = {
 	readonly children: ReactNode
 }
 
-const textOf = (form: HTMLFormElement): CardText =>
-	Object.fromEntries(
-		[...new FormData(form)].flatMap(([name, value]) => (typeof value === 'string' ? [[name, value]] : [])),
-	)
-
 /** The measures, and beside them what they make; it follows what is typed anywhere in the form. */
 export function MeasuredCard({ typed: kept, unit, labels, children }: Props) {
 	const [typed, setTyped] = useState(kept)
@@ -31,18 +27,17 @@ export function MeasuredCard({ typed: kept, unit, labels, children }: Props) {
 	useEffect(() => {
 		const form = here.current?.closest('form')
 		if (!form) return
-		const follow = () => setTyped(textOf(form))
+		const follow = () => setTyped(formText(form))
 		follow()
 		form.addEventListener('input', follow)
 		return () => form.removeEventListener('input', follow)
 	}, [])
 	const sketch = sketchOf(typed, unit)
 	const limit = limits.find((each) => each === typed.limitedWeight) ?? 'none'
-	const colour = /^#[0-9a-f]{6}$/i.test(typed.colour ?? '') ? String(typed.colour) : '#8a8d8f'
 	return (
 		<div ref={here} className="gap-x-12 lg:grid lg:grid-cols-[minmax(0,1fr)_23rem] lg:grid-rows-[auto_1fr]">
 			<figure className="mt-5 max-w-sm lg:col-start-2 lg:row-start-1">
-				<VesselDrawing sketch={sketch} unit={unit} colour={colour} />
+				<VesselDrawing sketch={sketch} unit={unit} colour={typed.colour} />
 				<figcaption className="mt-2 text-sm text-soft">
 					{sketch.isSound
 						? 'Cut open from the front, and from above.'

@@ -8,7 +8,14 @@ import { Across, Upright } from './dimension'
 import { FromAbove } from './from-above'
 import { Front } from './front'
 
-type Props = { readonly sketch: Sketch; readonly unit: LengthUnit; readonly colour: string }
+type Props = {
+	readonly sketch: Sketch
+	readonly unit: LengthUnit
+	/** As it stands in its box; a grey while that is no colour. */
+	readonly colour: string | undefined
+}
+
+const grey = '#8a8d8f'
 
 /** In units of the drawing: both views at one scale, as large as fits. */
 const [width, middle, rimAt, most] = [380, 128, 44, { across: 220, high: 190, deep: 160 }] as const
@@ -24,7 +31,7 @@ function laidOut({ vessel }: Sketch) {
 }
 
 /** The vessel from the front and from above, to one scale, with what was measured at each. */
-export function VesselDrawing({ sketch, unit, colour }: Props) {
+export function VesselDrawing({ sketch, unit, colour: typed = '' }: Props) {
 	const { vessel, madeUp, isSound } = sketch
 	const { scale, ground, plan, height, across } = laidOut(sketch)
 	const value = (name: MeasureName & keyof typeof vessel) => {
@@ -36,6 +43,7 @@ export function VesselDrawing({ sketch, unit, colour }: Props) {
 	const beside = middle + half(across) + 16
 	const isBox = vessel.topDepthCm !== null
 	const deep = half(vessel.topDepthCm ?? inner(vessel).topCm)
+	const colour = /^#[0-9a-f]{6}$/i.test(typed) ? typed : grey
 	const seen = { vessel, colour, isSound }
 	return (
 		<svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={sketchWords(sketch, unit)} className="w-full">

@@ -2,7 +2,8 @@ import { TextField } from '@/app/ui/field'
 import { lights, limits, shapes, stands, walls, waterers } from '@/lib/container/card'
 import type { LengthUnit } from '@/lib/format/length'
 import type { FieldErrors } from '@/lib/forms/read'
-import { boxLabels } from './labels'
+import type { Box } from '../../container/labels'
+import { kerbLabels } from './labels'
 import { MeasureBoxes } from './measure-boxes'
 import { Pick, TickPick } from './pick'
 import { ShapePicture } from './shape-picture'
@@ -55,11 +56,11 @@ const folded = [
 export function ContainerBoxes({ number, nth, first: filled, now, errors, unit, isAlive, onRemove }: Props) {
 	const first = Object.keys(filled).length === 0 ? usual : filled
 	const called = (box: string) => `container.${number}.${box}`
-	const pick = (box: string, choices: Parameters<typeof Pick>[0]['choices'], across: 2 | 3 | 4) => (
+	const pick = (box: Box, choices: Parameters<typeof Pick>[0]['choices'], across: 2 | 3 | 4) => (
 		<Pick
 			key={box}
 			name={called(box)}
-			legend={String(boxLabels[box])}
+			legend={kerbLabels[box]}
 			choices={choices}
 			chosen={first[box] ?? ''}
 			error={errors[called(box)]}
@@ -90,7 +91,7 @@ export function ContainerBoxes({ number, nth, first: filled, now, errors, unit, 
 			</div>
 			<TextField
 				name={called('name')}
-				label={String(boxLabels.name)}
+				label={kerbLabels.name}
 				list="spots"
 				value={first.name ?? ''}
 				error={errors[called('name')]}
@@ -114,14 +115,14 @@ export function ContainerBoxes({ number, nth, first: filled, now, errors, unit, 
 				<div className="grid grid-cols-2 items-end gap-x-3">
 					<TextField
 						name={called('walkLeftCm')}
-						label={String(boxLabels.walkLeftCm)}
+						label={kerbLabels.walkLeftCm}
 						inputMode="decimal"
 						value={first.walkLeftCm ?? ''}
 						error={errors[called('walkLeftCm')]}
 					/>
 					<TextField
 						name={called('colour')}
-						label={String(boxLabels.colour)}
+						label={kerbLabels.colour}
 						type="color"
 						value={first.colour ?? ''}
 						error={errors[called('colour')]}

@@ -1,6 +1,7 @@
 import type { LengthUnit } from '@/lib/format/length'
 import { containerNumbers } from '@/lib/forms/places/kerb-fields'
 import type { Typed } from '@/lib/forms/read'
+import { type Box, boxLabels } from '../../container/labels'
 
 /** What each box of a new place is called. */
 export const placeLabels = {
@@ -13,34 +14,20 @@ export const placeLabels = {
 	'new.driveMinutes': 'Minutes from your base',
 } as const
 
-/** What each box of a container is called. */
-export const boxLabels: Readonly<Record<string, string>> = {
+/** What each box of a container is called: as on its card, shorter where two stand side by side. */
+export const kerbLabels: Readonly<Record<Box, string>> = {
+	...boxLabels,
 	name: 'Where it stands',
-	shape: 'Shape',
-	topCm: 'Across at the rim',
 	topDepthCm: 'Front to back, rim',
-	bottomCm: 'Across at the foot',
 	bottomDepthCm: 'Front to back, foot',
-	heightCm: 'Height',
 	sillToGlassCm: 'Sill to glass',
-	wall: 'Material',
-	colour: 'Its colour',
-	light: 'Light',
-	stands: 'Stands',
-	waterer: 'Who waters',
-	limitedWeight: 'Weight limited by',
-	owner: 'Whose it is',
-	walkLeftCm: 'Width of the walk left',
-	wallCm: 'Thickness of the wall',
-	headspaceCm: 'From soil to rim',
-	soilDepthCm: 'True depth of soil',
 }
 
 /** What each box of the page is called where something is wrong with it. */
 export function labelsOf(typed: Typed): Readonly<Record<string, string>> {
 	const numbers = containerNumbers(typed)
 	const containers = numbers.flatMap((number, index) =>
-		Object.entries(boxLabels).map(([box, label]) => [
+		Object.entries(kerbLabels).map(([box, label]) => [
 			`container.${number}.${box}`,
 			numbers.length === 1 ? label : `Container ${index + 1}, ${label.toLowerCase()}`,
 		]),

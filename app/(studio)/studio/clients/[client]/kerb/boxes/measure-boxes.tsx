@@ -5,7 +5,7 @@ import type { LengthUnit } from '@/lib/format/length'
 import type { FieldErrors } from '@/lib/forms/read'
 import { Faults } from '../../container/drawing/faults'
 import { VesselDrawing } from '../../container/drawing/vessel-drawing'
-import { boxLabels, howToType } from './labels'
+import { howToType, kerbLabels } from './labels'
 
 type Props = {
 	readonly number: number
@@ -38,7 +38,6 @@ const withoutPart = (text: string) => text.replace(/\s*[¼½¾]$/, '')
 export function MeasureBoxes({ number, first, now, errors, unit, isAlive }: Props) {
 	const last = useRef<HTMLInputElement>(null)
 	const sketch = sketchOf(now, unit)
-	const colour = /^#[0-9a-f]{6}$/i.test(now.colour ?? '') ? String(now.colour) : '#8a8d8f'
 	const add = (part: string) => {
 		const box = last.current
 		if (box === null) return
@@ -56,14 +55,14 @@ export function MeasureBoxes({ number, first, now, errors, unit, isAlive }: Prop
 			<legend className="font-semibold">Outer measures</legend>
 			<p className="text-sm text-soft">{howToType[unit]}</p>
 			<div className="mx-auto mt-3 max-w-64">
-				<VesselDrawing sketch={sketch} unit={unit} colour={colour} />
+				<VesselDrawing sketch={sketch} unit={unit} colour={now.colour} />
 			</div>
 			<div className="grid grid-cols-2 items-end gap-x-3">
 				{measures.map(([box, only]) => (
 					<div key={box} className={only}>
 						<TextField
 							name={`container.${number}.${box}`}
-							label={String(boxLabels[box])}
+							label={kerbLabels[box]}
 							inputMode="decimal"
 							value={first[box] ?? ''}
 							error={errors[`container.${number}.${box}`]}
@@ -87,7 +86,7 @@ export function MeasureBoxes({ number, first, now, errors, unit, isAlive }: Prop
 					))}
 				</div>
 			)}
-			<Faults faults={sketch.faults} labels={boxLabels} className="mt-3" />
+			<Faults faults={sketch.faults} labels={kerbLabels} className="mt-3" />
 		</fieldset>
 	)
 }

@@ -3,12 +3,6 @@ import { boxesOf, containerNumbers } from '@/lib/forms/places/kerb-fields'
 import type { Known } from '../boxes/place-boxes'
 import type { Fields } from '../kept/entry'
 
-/** The text of a form's boxes. */
-export const textIn = (form: HTMLFormElement): Fields =>
-	Object.fromEntries(
-		[...new FormData(form)].flatMap(([name, value]) => (typeof value === 'string' ? [[name, value]] : [])),
-	)
-
 /** Numbers of the containers that stand in a form; there is always one. */
 export function numbersIn(fields: Fields): readonly number[] {
 	const numbers = containerNumbers(fields)

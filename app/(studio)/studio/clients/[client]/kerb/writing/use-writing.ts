@@ -3,10 +3,11 @@ import type { LengthUnit } from '@/lib/format/length'
 import { kerbParts } from '@/lib/forms/places/kerb-fields'
 import { kerbForm } from '@/lib/forms/places/kerb-form'
 import { type FieldErrors, read } from '@/lib/forms/read'
+import { formText } from '../../container/form-text'
 import type { Known } from '../boxes/place-boxes'
 import type { Entry, Fields } from '../kept/entry'
 import { dropPhoto, entriesOf, letGo, photoOf, putEntry, putPhoto } from '../kept/store'
-import { isTouched, likeAnother, numbersIn, textIn, titleOf, withoutContainer } from './fields'
+import { isTouched, likeAnother, numbersIn, titleOf, withoutContainer } from './fields'
 
 /** What a form begins with. */
 type Start = { readonly id: string; readonly fields: Fields; readonly errors: FieldErrors; readonly at: number }
@@ -42,7 +43,7 @@ export function useWriting({ form, of, known, unit, first, blank, onLost }: Prop
 		setIsWriting(true)
 		return keep(fields)
 	}
-	const typed = () => (form.current === null ? now : textIn(form.current))
+	const typed = () => (form.current === null ? now : formText(form.current))
 	const begin = (next: Start, kept: Blob | null) => {
 		at.current = next.at
 		setStart(next)
