@@ -1,5 +1,6 @@
 import { and, asc, eq, isNull, notInArray, sql } from 'drizzle-orm'
 import type { Shelf } from '@/lib/proposal/design/shelf'
+import { staysOut } from '@/lib/proposal/state'
 import { cents } from '@/lib/units/cents'
 import type { MaterialId, ProposalId, SeasonId } from '@/lib/units/id'
 import type { Reading } from '../open'
@@ -12,7 +13,7 @@ function namedIn(db: Reading, season: SeasonId): Shelf['namedBy'] {
 		.select({ material: draftMaterial.materialId, proposal: draftMaterial.proposalId })
 		.from(draftMaterial)
 		.innerJoin(proposal, eq(proposal.id, draftMaterial.proposalId))
-		.where(and(eq(proposal.seasonId, season), notInArray(proposal.state, ['skipped', 'withdrawn', 'cancelled'])))
+		.where(and(eq(proposal.seasonId, season), notInArray(proposal.state, [...staysOut])))
 		.all()
 	const by = new Map<MaterialId, Set<ProposalId>>()
 	for (const row of rows) by.set(row.material, (by.get(row.material) ?? new Set()).add(row.proposal))

@@ -1,7 +1,7 @@
 import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Offer } from '@/lib/proposal/offer/offer'
-import { type Cents, cents } from '@/lib/units/cents'
+import type { Cents } from '@/lib/units/cents'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { read } from '../open'
 import { offerIn, revisionOf } from '../proposals/documents'
@@ -72,8 +72,7 @@ export async function mailedProposal(
 		const revision = revisionOf(db, id, number)
 		const offer = revision && offerIn(db, revision)
 		if (!found.ok || revision === undefined || offer === undefined) return undefined
-		const { clientId, revisionNumber, cardKey: coverKey, remainsCents } = found.row
-		const remains = remainsCents === null ? null : cents(remainsCents)
+		const { clientId, revisionNumber, cardKey: coverKey, remainsCents: remains } = found.row
 		if (denied(reader, 'see the proposal', clientId) !== null) return undefined
 		const mayApprove = denied(reader, 'answer the proposal', clientId) === null
 		const isStanding = number === revisionNumber

@@ -6,7 +6,7 @@ import type { Offer } from '@/lib/proposal/offer/offer'
 import type { PlaceKeys } from '@/lib/proposal/picked/place-keys'
 import type { State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
-import { type Cents, cents } from '@/lib/units/cents'
+import type { Cents } from '@/lib/units/cents'
 import type { Day, Moment } from '@/lib/units/day'
 import type { ClientId, PersonId, ProposalId } from '@/lib/units/id'
 import { prepared, type Reading, read } from '../open'
@@ -15,7 +15,7 @@ import { answer } from '../schema'
 import type { Stamp } from '../stamp'
 import { type AnswerWords, answerWords } from './answers/words'
 import { offerIn, type Revision, revisionOf } from './documents'
-import { findProposal } from './find'
+import { type Found, findProposal } from './find'
 
 const keys = z.array(z.string())
 const placeKeys = z.record(z.string(), z.string())
@@ -78,9 +78,15 @@ export function answerTo(db: Reading, { id }: Pick<Revision, 'id'>): GivenAnswer
 		word,
 		option,
 		...chosen,
-		totalCents: row.totalCents === null ? null : cents(row.totalCents),
+		totalCents: row.totalCents,
 		words,
 	}
+}
+
+/** What was answered to the revision that stands. */
+export function standingAnswer(db: Reading, { row }: Pick<Found, 'row'>): GivenAnswer | undefined {
+	const standing = revisionOf(db, row.id, row.revisionNumber)
+	return standing && answerTo(db, standing)
 }
 
 /** The revision that stands; undefined when there is none, or none that the viewer may see. */
@@ -108,7 +114,7 @@ export async function readOffer(
 			hash: standing.hash,
 			publishedAt: standing.publishedAt,
 			answer: answerTo(db, standing),
-			remains: found.row.remainsCents === null ? null : cents(found.row.remainsCents),
+			remains: found.row.remainsCents,
 		}
 	})
 }

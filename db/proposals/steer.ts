@@ -13,9 +13,8 @@ import { seal } from '../record/seal'
 import { type Message, proposal } from '../schema'
 import type { Stamp } from '../stamp'
 import type { Denied } from '../viewer'
-import { revisionOf } from './documents'
 import { type Found, findProposal } from './find'
-import { answerTo } from './read-offer'
+import { standingAnswer } from './read-offer'
 import { contactsOf } from './recipients'
 
 export type Step = 'withdraw' | 'reopen' | 'cancel' | 'install'
@@ -66,12 +65,6 @@ export type Steering = {
 }
 export type Steered = { readonly ok: true } | { readonly ok: false; readonly why: Refusal | 'sent before' } | Denied
 
-/** What the client approved of the revision that stands, tax included. */
-function approvedTotal(tx: Tx, { row }: Found): number {
-	const standing = revisionOf(tx, row.id, row.revisionNumber)
-	return (standing && answerTo(tx, standing)?.totalCents) ?? 0
-}
-
 function tell(tx: Tx, stamp: Stamp, { row }: Found, step: Step): void {
 	const message = told[step]
 	if (message === null) return
@@ -92,7 +85,8 @@ export async function steer(
 		const decision = decide(found.state, { do: step })
 		if (!decision.ok) return decision
 		const due = step === 'cancel' ? (remains ?? cents(0)) : null
-		if (due !== null && due > approvedTotal(tx, found)) return { ok: false, why: 'more than was approved' }
+		if (due !== null && due > (standingAnswer(tx, found)?.totalCents ?? 0))
+			return { ok: false, why: 'more than was approved' }
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }
 		const sealed = reason === '' ? null : seal(tx, stamp, found.row.clientId, { reason })
 		takeStep(tx, stamp, viewer, found, { step, to: decision.to, sealed, remains: due })

@@ -2,6 +2,7 @@ import { sql } from 'drizzle-orm'
 import { check, index, integer, primaryKey, sqliteTable, text, unique } from 'drizzle-orm/sqlite-core'
 import { type KeptState, kept } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
+import type { Cents } from '@/lib/units/cents'
 import { material } from './catalogue'
 import { client } from './clients'
 import { dayColumn, idColumn, momentColumn, oneOf } from './columns'
@@ -43,7 +44,7 @@ export const proposal = sqliteTable(
 		/** Tenths of a per cent. */
 		marginTenths: integer('margin_tenths'),
 		/** What remains due of one that was cancelled after its approval, tax included. */
-		remainsCents: integer('remains_cents'),
+		remainsCents: integer('remains_cents').$type<Cents>(),
 		/** What the address of its cover ends in: 16 random bytes that lead to nothing else. */
 		cardKey: text('card_key').unique(),
 		createdAt: momentColumn('created_at').notNull(),
@@ -135,7 +136,7 @@ export const answer = sqliteTable(
 		places: text('places').notNull().default('{}'),
 		extras: text('extras').notNull(),
 		leftOut: text('left_out').notNull(),
-		totalCents: integer('total_cents'),
+		totalCents: integer('total_cents').$type<Cents>(),
 		wordsHash: text('words_hash').$type<Hash>(),
 		by: idColumn<'person'>('by')
 			.notNull()

@@ -14,6 +14,11 @@ export const kept = [
 /** What is stored of a proposal; that it has lapsed follows from the date. */
 export type KeptState = (typeof kept)[number]
 
+/** Of a proposal that stands so nothing goes in, and nothing is bought for it. */
+export const staysOut: readonly KeptState[] = ['skipped', 'withdrawn', 'cancelled']
+const out: ReadonlySet<string> = new Set(staysOut)
+export const isOut = (state: State['is']): boolean => out.has(state)
+
 /** Where a proposal stands. `revision` is the hash of the one that stands: what an answer has to name. */
 export type State =
 	| { readonly is: 'drafting' }

@@ -1,12 +1,12 @@
 import type { MailedProposal } from '@/db/outbox/mail-facts'
 import { daySpan, longDay } from '@/lib/format/day'
-import { moneyFormat } from '@/lib/format/money'
 import { list } from '@/lib/format/words'
 import { everything } from '@/lib/pricing/quote/choice'
 import { quote } from '@/lib/pricing/quote/quote'
 import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import { remainsInWords } from '@/lib/proposal/offer/due-words'
 import type { Offer } from '@/lib/proposal/offer/offer'
+import { offerMoney } from '@/lib/proposal/offer/price-view'
 import { receipt } from '@/lib/proposal/offer/receipt'
 import { seasonName } from '@/lib/season/season'
 import { cents } from '@/lib/units/cents'
@@ -22,9 +22,9 @@ export function finish({ label, ...filled }: Filled, { name, studio }: To, href:
 	return { ...filled, greeting: `Dear ${name},`, studio, small, action: { label, href } }
 }
 
-function prices({ options }: Offer): string {
-	const format = moneyFormat(options[0]?.prices.currency ?? 'USD')
-	const totals = options.map(({ prices: of }) => quote(of, everything).totalCents)
+function prices(offer: Offer): string {
+	const format = offerMoney(offer)
+	const totals = offer.options.map(({ prices: of }) => quote(of, everything).totalCents)
 	const least = cents(Math.min(...totals))
 	return totals.length === 1 ? format(least) : `from ${format(least)}`
 }
@@ -179,8 +179,7 @@ export function takenBackLetter({ offer }: MailedProposal): Filled {
 
 export function cancelledLetter({ offer, answer, remains }: MailedProposal): Filled {
 	const season = seasonName(offer.season)
-	const format = moneyFormat(offer.options[0]?.prices.currency ?? 'USD')
-	const due = remains === null ? [] : [remainsInWords(remains, format)]
+	const due = remains === null ? [] : [remainsInWords(remains, offerMoney(offer))]
 	return {
 		subject: `Cancelled: your design for ${season}`,
 		paragraphs: [

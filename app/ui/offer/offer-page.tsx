@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import type { LengthUnit } from '@/lib/format/length'
 import { choiceQuery } from '@/lib/forms/read'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
-import type { State } from '@/lib/proposal/state'
+import { isOut, type State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
 import { Changes } from './changes'
@@ -34,7 +34,6 @@ type Props = {
 }
 
 /** Of these nothing goes in. */
-const staysOut: readonly State['is'][] = ['skipped', 'cancelled', 'withdrawn']
 
 const bare = (hex: string) => hex.slice(1)
 
@@ -80,7 +79,7 @@ export function OfferPage({
 						<dl className="mt-6 flex flex-wrap gap-x-8 gap-y-2 text-lg">
 							<Fact label="For" value={[offer.client, ...offer.places.map(({ address }) => address)].join(', ')} />
 							{isOpen && <Fact label="Answer by" value={answerBy} />}
-							{!staysOut.includes(state) && <Fact label="Goes in" value={goesIn} />}
+							{!isOut(state) && <Fact label="Goes in" value={goesIn} />}
 						</dl>
 					</div>
 				</div>

@@ -3,6 +3,7 @@ import type { Around, Neighbour, OtherPalette } from '@/lib/proposal/design/arou
 import { streetOf, streetWord } from '@/lib/proposal/design/around/street'
 import { type Draft, draftSchema } from '@/lib/proposal/draft'
 import type { Facts } from '@/lib/proposal/facts'
+import { staysOut } from '@/lib/proposal/state'
 import { isHex } from '@/lib/units/hex'
 import type { ProposalId, SeasonId } from '@/lib/units/id'
 import type { Reading } from '../../open'
@@ -52,7 +53,7 @@ function doorsWhere(db: Reading, season: SeasonId, near: SQL | undefined) {
 		.from(proposal)
 		.innerJoin(client, and(eq(client.id, proposal.clientId), isNull(client.archivedAt)))
 		.innerJoin(place, eq(place.clientId, client.id))
-		.where(and(eq(proposal.seasonId, season), notInArray(proposal.state, ['skipped', 'withdrawn', 'cancelled']), near))
+		.where(and(eq(proposal.seasonId, season), notInArray(proposal.state, [...staysOut]), near))
 		.orderBy(asc(client.name), asc(client.id), asc(place.position), asc(place.id))
 		.all()
 	return rows.map(({ address, ...row }) => ({ ...row, street: streetOf(address) }))

@@ -13,10 +13,10 @@ import { libraryIn } from '../../catalogue/read-recipes'
 import { type Reading, read } from '../../open'
 import { material } from '../../schema'
 import type { Stamp } from '../../stamp'
-import { draftOf, revisionOf } from '../documents'
+import { draftOf } from '../documents'
 import { factsFor, siteColoursOf } from '../facts'
-import { type Found, findProposal } from '../find'
-import { answerTo, type GivenAnswer } from '../read-offer'
+import { findProposal } from '../find'
+import { type GivenAnswer, standingAnswer } from '../read-offer'
 import { recipientsOf } from '../recipients'
 
 const materialsIn = (db: Reading) =>
@@ -53,11 +53,6 @@ export type Desk = {
 	readonly materials: ReturnType<typeof materialsIn>
 }
 
-function lastAnswer(db: Reading, { row }: Found): GivenAnswer | undefined {
-	const standing = revisionOf(db, row.id, row.revisionNumber)
-	return standing && answerTo(db, standing)
-}
-
 export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp, 'at'>): Promise<Desk | undefined> {
 	return read((db) => {
 		const found = findProposal(db, viewer, 'see the draft', id, stamp)
@@ -75,7 +70,7 @@ export async function readDesk(viewer: Viewer, id: ProposalId, stamp: Pick<Stamp
 			...kept,
 			problems: problems(kept.draft, facts, today),
 			number: row.revisionNumber,
-			answer: lastAnswer(db, found),
+			answer: standingAnswer(db, found),
 			coverKey: row.cardKey,
 			palette: row.palette,
 			recipients: recipientsOf(db, client.id),

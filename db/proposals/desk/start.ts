@@ -17,7 +17,7 @@ import { collectionOf } from '../../studio/collection/kept'
 import { type Denied, denied, hidden } from '../../viewer'
 import { draftOf, offerIn, revisionOf } from '../documents'
 import { type Found, findProposal } from '../find'
-import { answerTo } from '../read-offer'
+import { standingAnswer } from '../read-offer'
 import { fillDraft, type NotFilled } from './fill'
 
 /** What a draft is started from. */
@@ -53,11 +53,6 @@ function vesselsOf(db: Reading, of: ClientId): Vessels {
 	return new Map(rows.map(({ card }) => [card.id, card]))
 }
 
-function approvedIn(db: Reading, { row }: Found): string | null {
-	const standing = revisionOf(db, row.id, row.revisionNumber)
-	return (standing && answerTo(db, standing)?.option) ?? null
-}
-
 function ofProposal(tx: Tx, viewer: Viewer, { client, season, from }: Starting, stamp: Stamp): Making | undefined {
 	if (from.is !== 'earlier' && from.is !== 'another') return undefined
 	const found = findProposal(tx, viewer, 'see the draft', from.proposal, stamp)
@@ -66,7 +61,12 @@ function ofProposal(tx: Tx, viewer: Viewer, { client, season, from }: Starting, 
 	if (isOwn !== (from.is === 'earlier') || (isOwn && found.row.seasonId === season)) return undefined
 	const { draft } = draftOf(tx, from.proposal)
 	if (!isOwn) return (ground) => fromAnother({ draft, vessels: vesselsOf(tx, found.row.clientId) }, ground)
-	const then = { draft, season: found.season, approved: approvedIn(tx, found), vessels: frozenVessels(tx, found) }
+	const then = {
+		draft,
+		season: found.season,
+		approved: standingAnswer(tx, found)?.option ?? null,
+		vessels: frozenVessels(tx, found),
+	}
 	return (ground) => fromEarlier(then, ground)
 }
 

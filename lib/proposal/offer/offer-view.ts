@@ -1,5 +1,5 @@
 import { daySpan, longDay, shortDay } from '../../format/day'
-import { type MoneyFormat, moneyFormat } from '../../format/money'
+import type { MoneyFormat } from '../../format/money'
 import { quote } from '../../pricing/quote/quote'
 import type { ContainerId } from '../../units/id'
 import type { Wanted } from '../answer'
@@ -10,7 +10,7 @@ import { type Change, changes } from './changes'
 import type { Offer, OfferOption } from './offer'
 import { extraCents } from './offered-prices'
 import { pickedCautions } from './picked-cautions'
-import { type PriceView, priceView } from './price-view'
+import { offerMoney, type PriceView, priceView } from './price-view'
 import { type Layer, layers } from './summary'
 
 export type OptionView = {
@@ -73,7 +73,7 @@ export type OfferView = {
 
 function extraViews(offer: Offer, option: OfferOption | undefined, added: readonly string[]): ExtraView[] {
 	const list = option?.prices ?? offer.options[0]?.prices
-	const money = moneyFormat(list?.currency ?? 'USD')
+	const money = offerMoney(offer)
 	return offer.extras.map(({ key, name, words }) => {
 		const amount = list && extraCents(list, key)
 		return { key, name, words, price: amount === undefined ? '' : money(amount), isAdded: added.includes(key) }
@@ -127,7 +127,7 @@ function grouped(pots: readonly PotView[]): PotGroup[] {
 export function offerView(offer: Offer, before: Offer | undefined, picked: Picked): OfferView {
 	const found = pickedIn(offer, picked)
 	const { chosen, palettes } = found
-	const money = moneyFormat(offer.options[0]?.prices.currency ?? 'USD')
+	const money = offerMoney(offer)
 	const places = placeViews(offer, palettes, chosen.leftOut)
 	const options = optionViews(offer, found, places, money)
 	const pots = potViews(offer, palettes, chosen.leftOut)

@@ -1,4 +1,4 @@
-import type { MoneyFormat } from '../../format/money'
+import { type MoneyFormat, moneyFormat } from '../../format/money'
 import type { Quote } from '../../pricing/quote/quote'
 import { summedRows } from '../picked/summed-rows'
 import { dueInWords } from './due-words'
@@ -15,6 +15,10 @@ export type PriceView = {
 	readonly total: string
 	readonly due: string
 }
+
+/** Amounts in the currency in which an offer was published. */
+export const offerMoney = ({ options }: Pick<Offer, 'options'>): MoneyFormat =>
+	moneyFormat(options[0]?.prices.currency ?? 'USD')
 
 const percent = (milli: number) => `${milli / 1000} %`
 

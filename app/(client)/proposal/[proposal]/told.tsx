@@ -3,9 +3,9 @@ import { Notes } from '@/app/ui/offer/notes'
 import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
-import { moneyFormat } from '@/lib/format/money'
 import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import { remainsInWords } from '@/lib/proposal/offer/due-words'
+import { offerMoney } from '@/lib/proposal/offer/price-view'
 import { isRefusal, refusalInWords, revisedInWords, standsInWords } from '@/lib/proposal/offer/told'
 import { dayOf } from '@/lib/units/day'
 
@@ -26,8 +26,8 @@ export function Told({ page, read, told }: Props) {
 		reference: answer.reference,
 		purchaseOrder: answer.words?.purchaseOrder ?? '',
 	}
-	const currency = page.offer?.options[0]?.prices.currency ?? 'USD'
-	const remains = page.remains === null ? '' : ` ${remainsInWords(page.remains, moneyFormat(currency))}`
+	const remains =
+		page.remains === null || page.offer === undefined ? '' : ` ${remainsInWords(page.remains, offerMoney(page.offer))}`
 	const said = standsInWords(state, given)
 	const stands = said && `${said}${remains}`
 	const refused = told !== undefined && isRefusal(told) ? refusalInWords(told) : null

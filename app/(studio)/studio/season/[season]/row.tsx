@@ -4,6 +4,7 @@ import { WrongMark } from '@/app/ui/visits/wrong-mark'
 import type { SeasonPage, SeasonRow } from '@/db/studio/season-page'
 import { moneyFormat } from '@/lib/format/money'
 import { capital } from '@/lib/format/words'
+import { isOut } from '@/lib/proposal/state'
 import { rowView } from '@/lib/season/row-view'
 import { Remind } from './remind'
 
@@ -25,7 +26,7 @@ function pictureOf({ id, revision, state }: SeasonRow): string | null {
 
 export function Row({ row, ledger, page, ask, isAgain, isReminded }: Props) {
 	const view = rowView(row, ledger.today, ledger.timeZone, moneyFormat(ledger.currency))
-	const isDead = ['skipped', 'lapsed', 'withdrawn', 'cancelled'].includes(row.state)
+	const isDead = row.state === 'lapsed' || isOut(row.state)
 	return (
 		<tr>
 			<td className="w-16">
