@@ -18,6 +18,15 @@ export const messages = [
 	'visit made',
 	'new device',
 	'address changed',
+	'agreement issued',
+	'agreement reminder',
+	'agreement signed',
+	'agreement declined',
+	'agreement taken back',
+	'agreement ended',
+	'invoice sent',
+	'payment reminder',
+	'payment received',
 ] as const
 export type Message = (typeof messages)[number]
 

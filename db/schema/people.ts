@@ -40,8 +40,14 @@ export const session = sqliteTable(
 		createdAt: momentColumn('created_at').notNull(),
 		/** What the person would call the device: "Firefox on Android". */
 		device: text('device').notNull().default(''),
+		/** How the mailbox was proven when it began; null of one from before that was kept. */
+		provenBy: text('proven_by').$type<'link' | 'code'>(),
 	},
-	(table) => [index('session_of_person').on(table.userId), index('session_expires').on(table.expires)],
+	(table) => [
+		index('session_of_person').on(table.userId),
+		index('session_expires').on(table.expires),
+		oneOf('session_proven', table.provenBy, ['link', 'code']),
+	],
 )
 
 /**

@@ -14,6 +14,8 @@ export const studio = sqliteTable(
 		timeZone: text('time_zone').notNull(),
 		currency: text('currency').notNull(),
 		lengths: text('lengths').$type<LengthUnit>().notNull(),
+		/** Where and how to pay, as invoices say it. */
+		payWords: text('pay_words').notNull().default(''),
 		createdAt: momentColumn('created_at').notNull(),
 	},
 	(table) => [check('studio_one', sql`${table.id} = 1`), oneOf('studio_lengths', table.lengths, ['in', 'cm'])],

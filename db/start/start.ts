@@ -11,7 +11,23 @@ const migrations = join(process.cwd(), 'db', 'migrations')
 /** The migrator's own table, made by the library. */
 const notOurs = new Set(['__drizzle_migrations'])
 
-const evidence = ['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const
+const evidence = [
+	'revision',
+	'answer',
+	'event',
+	'erasure',
+	'rates',
+	'sealed_text',
+	'agreement_template',
+	'agreement_document',
+	'agreement_opening',
+	'agreement_consent',
+	'agreement_signature',
+	'agreement_paper',
+	'invoice',
+	'credit_note',
+	'entry',
+] as const
 const kinds = ['no_update', 'no_delete', 'no_replace'] as const
 const triggers = [...evidence.flatMap((table) => kinds.map((kind) => `${table}_${kind}`)), 'event_in_order']
 

@@ -45,6 +45,16 @@ export const table = {
 	'mark as seen': { may: ['approver', 'looker'], not: ['designer'] },
 	'see a photo': { may: ['approver', 'looker', 'designer', 'helper'] },
 	'say what is wrong': { may: ['approver', 'looker'] },
+	// agreements
+	'see agreements': { may: ['designer', 'system'] },
+	'change agreements': { may: ['designer'] },
+	'see the agreement': { may: ['approver', 'looker', 'designer', 'system'] },
+	'read its money': { may: ['approver', 'designer', 'system'], not: ['looker'] },
+	'sign the agreement': { may: ['approver'], not: ['looker', 'designer'] },
+	// money
+	'see accounts': { may: ['designer', 'system'] },
+	'change accounts': { may: ['designer', 'system'] },
+	'see the account': { may: ['approver', 'designer', 'system'], not: ['looker'] },
 	// the record and the machinery
 	'see the record': { may: ['designer', 'system'] },
 	'erase a client': { may: ['designer'] },

@@ -177,7 +177,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
 		],
 		[
 			'a second studio in the file',
-			'INSERT INTO studio SELECT 2, name, time_zone, currency, lengths, created_at FROM studio',
+			'INSERT INTO studio SELECT 2, name, time_zone, currency, lengths, created_at, pay_words FROM studio',
 			'studio_one',
 		],
 		['lengths in cubits', "UPDATE studio SET lengths = 'cubit'", 'studio_lengths'],
@@ -188,7 +188,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
 		],
 		['a mail that says nothing we say', "UPDATE outbox SET message = 'newsletter'", 'outbox_message'],
 		['a mail to nobody known', "UPDATE outbox SET person_id = 'none'", 'FOREIGN KEY'],
-		['a session of nobody known', "INSERT INTO session VALUES ('h', 'none', 1, 'now', '')", 'FOREIGN KEY'],
+		['a session of nobody known', "INSERT INTO session VALUES ('h', 'none', 1, 'now', '', NULL)", 'FOREIGN KEY'],
 	],
 }
 

@@ -31,6 +31,14 @@ const matrix = {
 	'mark as seen': '        f . m m . . . .',
 	'see a photo': '         m m m m . . . .',
 	'say what is wrong': '   . . m m . . . .',
+	'see agreements': '      m . . . . . . m',
+	'change agreements': '   m . . . . . . .',
+	'see the agreement': '   m . m m . . . m',
+	'read its money': '      m . m f . . . m',
+	'sign the agreement': '  f . m f . . . .',
+	'see accounts': '        m . . . . . . m',
+	'change accounts': '     m . . . . . . m',
+	'see the account': '     m . m f . . . m',
 	'see the record': '      m . . . . . . m',
 	'erase a client': '      m . . . . . . .',
 	'send mail': '           . . . . . . . m',
@@ -81,12 +89,14 @@ describe('what the table must always hold', () => {
 		expect(seen('contact of another client')).toEqual(seen('signed out'))
 	})
 
-	test('an answer is an approver’s alone', () => {
-		expect(people.filter((person) => verdict(person, 'answer the proposal') === 'may')).toEqual(['approver'])
+	test.each(['answer the proposal', 'sign the agreement'] as const)('to %s is an approver’s alone', (act) => {
+		expect(people.filter((person) => verdict(person, act) === 'may')).toEqual(['approver'])
 	})
 
-	test('who looks may do what an approver may, but for the answer', () => {
-		expect(may('looker')).toEqual(may('approver').filter((act) => act !== 'answer the proposal'))
+	test('who looks may do what an approver may, but for answers, signatures and the money of agreements', () => {
+		const theirs = new Set<string>(['answer the proposal', 'sign the agreement', 'read its money', 'see the account'])
+		expect(may('looker')).toEqual(may('approver').filter((act) => !theirs.has(act)))
+		expect(seen('looker')).toEqual(seen('approver'))
 	})
 
 	test('a helper sees no client, no proposal, no price and no record', () => {
