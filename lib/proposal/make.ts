@@ -1,5 +1,4 @@
-import { isRound } from '../container/card'
-import { length } from '../format/length'
+import { vesselWords } from '../container/vessel-words'
 import type { MoneyFormat } from '../format/money'
 import type { JobInputs } from '../pricing/job-schema'
 import { price } from '../pricing/price'
@@ -31,14 +30,6 @@ function offerLines(lines: readonly DraftLine[], { materials }: Facts): OfferLin
 			return { ...plain, look: lookOf(found, count.value) }
 		})
 		.filter(isSome)
-}
-
-/** "round planter, 18 in across and 20 in high" */
-function inWords(card: Card, { studio }: Facts): string {
-	const { shape, topCm, topDepthCm, heightCm } = card
-	const of = (cm: number) => length(cm, studio.lengths)
-	const across = isRound(shape) ? `${of(topCm)} across` : `${of(topCm)} by ${of(topDepthCm ?? topCm)}`
-	return `${shape}, ${across} and ${of(heightCm)} high`
 }
 
 const strip = ({ rates: _, ...inputs }: JobInputs & { rates: unknown }): JobInputs => inputs
@@ -106,7 +97,7 @@ export function makeOffer(draft: Draft, facts: Facts, money: MoneyFormat, number
 			id: card.id,
 			place: card.place,
 			name: card.name,
-			words: inWords(card, facts),
+			words: vesselWords(card, facts.studio.lengths),
 			mayLeaveOut: mayLeaveOut(draft, card.id),
 			vessel: vesselOf(card),
 		})),

@@ -1,0 +1,21 @@
+import { and, eq } from 'drizzle-orm'
+import { type AgreementDocument, documentSchema } from '@/lib/agreement/document/document'
+import type { Hash } from '@/lib/record/hash'
+import type { Id } from '@/lib/units/id'
+import type { Reading } from '../open'
+import { unseal } from '../record/seal'
+import { agreementDocument } from '../schema'
+
+export type Issued = typeof agreementDocument.$inferSelect
+
+/** The document of that hash, of that agreement and of no other. */
+export function issuedUnder(db: Reading, agreement: Id<'agreement'>, hash: Hash): Issued | undefined {
+	const named = and(eq(agreementDocument.hash, hash), eq(agreementDocument.agreementId, agreement))
+	return db.select().from(agreementDocument).where(named).all()[0]
+}
+
+/** What was issued under a hash; undefined once the client's words are erased. */
+export function documentIn(db: Reading, hash: Hash): AgreementDocument | undefined {
+	const words = unseal(db, hash)
+	return words === undefined ? undefined : documentSchema.parse(words)
+}
