@@ -159,3 +159,17 @@ export function findBrowser() {
 	}
 	return found() ?? stop('No browser: install Chromium, then run this again.')
 }
+
+const judges = ['pdfsig', 'qpdf']
+
+/** What reads the PDF files that tests make: Debian's poppler-utils and qpdf; in CI they are installed. */
+export function findPdfJudges() {
+	const missing = () => judges.filter((name) => spawnSync(name, ['--version'], { stdio: 'ignore' }).error !== undefined)
+	if (missing().length > 0 && process.env.CI === 'true') {
+		run('apt-get', ['update'], { quiet: true })
+		run('apt-get', ['install', '-y', '--no-install-recommends', 'poppler-utils', 'qpdf'], { quiet: true })
+	}
+	const names = missing()
+	if (names.length > 0)
+		stop(`Not found: ${names.join(' and ')}. Install poppler-utils and qpdf (Debian's names), then run this again.`)
+}

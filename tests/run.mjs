@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import { build, findBrowser, installPackages, root, run } from '../demo/machine.mjs'
+import { build, findBrowser, findPdfJudges, installPackages, root, run } from '../demo/machine.mjs'
 
 /** `npm test`: everything, from types to the browser. The last line is the sum of it. */
 const output = join(root, 'tests', 'output')
@@ -92,6 +92,7 @@ check(
 			'instrumentation.ts',
 		),
 )
+step('find pdfsig and qpdf', findPdfJudges)
 vitest('unit', 'tests/vitest.config.ts')
 vitest('faults', 'tests/faults/vitest.config.ts')
 step('build', build)

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import type { PasswordFrom } from '../pdf/seal/password'
 
 const loopback = new Set(['127.0.0.1', 'localhost', '[::1]'])
 const isLoopback = (url: URL) => loopback.has(url.hostname)
@@ -24,6 +25,9 @@ const isKey = (text: string) =>
 
 const number = (max: number) => z.coerce.number().int().min(0).max(max)
 
+/** Common practice for a password that is not typed daily; no published source. */
+const leastPassword = 12
+
 const schema = z.object({
 	SITE_URL: origin.optional(),
 	PORT: number(65_535).default(3000),
@@ -33,6 +37,8 @@ const schema = z.object({
 	TRUSTED_HOPS: number(5).default(0),
 	NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: z.string().refine(isKey, 'is not 16, 24 or 32 bytes in base64').optional(),
 	LOG_FILE: z.string().min(1).optional(),
+	SEAL_PASSWORD: z.string().min(leastPassword, `has fewer than ${leastPassword} characters`).optional(),
+	SEAL_PASSWORD_FILE: z.string().min(1).optional(),
 	DEMO: z.literal('1').optional(),
 	CLOCK_OFFSET_MS: z.coerce.number().int().default(0),
 })
@@ -45,6 +51,8 @@ export type Env = {
 	/** Reverse proxies in front, each of which overwrites or appends to X-Forwarded-For. */
 	readonly trustedHops: number
 	readonly logFile: string | undefined
+	/** Of the key that seals files; without both, one is made and kept beside it. */
+	readonly sealPassword: PasswordFrom
 	readonly isDemo: boolean
 	readonly clockOffsetMs: number
 	readonly isSecure: boolean
@@ -68,6 +76,9 @@ export function readEnv(env: NodeJS.ProcessEnv): Env {
 		throw new Error(`${first?.path.join('.')} ${first?.message}. See .env.example.`)
 	}
 	const { SITE_URL, PORT, DATA_DIR, SMTP_URL, MAIL_FROM, TRUSTED_HOPS, LOG_FILE, DEMO, CLOCK_OFFSET_MS } = parsed.data
+	const { SEAL_PASSWORD, SEAL_PASSWORD_FILE } = parsed.data
+	if (SEAL_PASSWORD !== undefined && SEAL_PASSWORD_FILE !== undefined)
+		throw new Error('SEAL_PASSWORD and SEAL_PASSWORD_FILE are both set: keep one.')
 	const missing = env.NODE_ENV === 'production' && DEMO === undefined ? missingIn(parsed.data) : undefined
 	if (missing !== undefined) throw new Error(`${missing} is missing. See .env.example.`)
 	const siteUrl = SITE_URL ?? `http://127.0.0.1:${PORT}`
@@ -81,6 +92,7 @@ export function readEnv(env: NodeJS.ProcessEnv): Env {
 		mailFrom: MAIL_FROM ?? 'studio@localhost.example',
 		trustedHops: TRUSTED_HOPS,
 		logFile: LOG_FILE,
+		sealPassword: { password: SEAL_PASSWORD, file: SEAL_PASSWORD_FILE },
 		isDemo: DEMO === '1',
 		clockOffsetMs: CLOCK_OFFSET_MS,
 		isSecure: siteUrl.startsWith('https:'),

@@ -21,7 +21,8 @@ const plural: Record<VisitKind, string> = {
 	check: 'checks',
 	'take-down': 'take-downs',
 }
-const visitWords = ({ visits }: AgreedSeason) =>
+/** "1 install and 2 waterings" */
+export const visitWords = ({ visits }: AgreedSeason) =>
 	list(visits.map(({ kind, count }) => `${count} ${count === 1 ? kind : plural[kind]}`)) || 'no visit'
 
 const priceWords = ({ price }: AgreedSeason, money: MoneyFormat) =>
