@@ -1,7 +1,8 @@
 import { and, eq } from 'drizzle-orm'
+import type { Viewer } from '@/lib/access/viewer'
 import type { Moment } from '@/lib/units/day'
 import type { PersonId } from '@/lib/units/id'
-import type { Reading } from '../open'
+import { type Reading, read } from '../open'
 import { person, session } from '../schema'
 import { stored } from './adapter'
 
@@ -17,4 +18,10 @@ export function proofIn(db: Reading, token: string, of: PersonId): Proof | undef
 		.where(theirs)
 		.all()
 	return row === undefined || row.by === null ? undefined : { ...row, by: row.by }
+}
+
+/** The proof that the viewer's own session began by. */
+export async function ownProof(viewer: Viewer, token: string | undefined): Promise<Proof | undefined> {
+	if (viewer.is !== 'contact' || token === undefined) return undefined
+	return read((db) => proofIn(db, token, viewer.person))
 }

@@ -6,6 +6,7 @@ import { maySign } from '@/db/agreements/signing/step'
 import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
 import { signatureSchema } from '@/lib/agreement/signing/signature'
+import type { Stroke } from '@/lib/agreement/signing/stroke'
 import { hash } from '@/lib/record/hash'
 import { signingOf } from '../stage/agreement'
 import { changesOf, refused } from '../stage/rows'
@@ -87,7 +88,13 @@ describe('agreeing to records on a screen', () => {
 describe('a signature', () => {
 	test('is one row, its words, a line and a mail to each side; and the agreement holds', async () => {
 		const id = await issued('bakery')
-		const given = { ...(await ready(id, maud)), stroke: [[[0, 0] as [number, number], [9, 9] as [number, number]]] }
+		const stroke: Stroke = [
+			[
+				[0, 0],
+				[9, 9],
+			],
+		]
+		const given = { ...(await ready(id, maud)), stroke }
 		const { said, did } = await changesOf(of.folder(), () => sign(maud, given))
 		expect(said).toEqual({ ok: true, number: 1 })
 		expect(did).toEqual({

@@ -3,17 +3,20 @@ import { idIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
+import { type AgreementLine, agreementsOf } from '@/db/agreements/of-client'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
 import { visitsOf } from '@/db/clients/visits/visits-of'
 import { studioName, whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
 import { moneyFormat } from '@/lib/format/money'
+import { Agreements, ToSign } from './agreements'
 import { History } from './history'
 import { Asked, Next, Season } from './lines'
 
 export const metadata: Metadata = { title: 'Your door' }
 
 const byWindow = (a: HomeLine, b: HomeLine) => a.window.from.localeCompare(b.window.from)
+const needsName = ({ state }: AgreementLine) => state.is === 'to be signed'
 const needsAnswer = ({ state }: HomeLine) => state === 'waiting for an answer'
 
 /** What needs an answer, then what comes next and what was. */
@@ -23,6 +26,8 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const home = await readHome(who, idIn<'client'>(text), stamp())
 	if (home === undefined) hide(who)
 	const history = await visitsOf(who, idIn<'client'>(text), stamp())
+	const agreements = await agreementsOf(who, idIn<'client'>(text), stamp())
+	const toSign = agreements.filter(needsName)
 	const asked = home.lines.filter(needsAnswer)
 	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
 	const others = home.lines.filter((line) => !needsAnswer(line))
@@ -38,10 +43,13 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 						<a href="/home">Another door</a>
 					</p>
 				)}
+				{toSign.map((line) => (
+					<ToSign key={line.agreement} line={line} today={home.today} maySign={mayAnswer} />
+				))}
 				{asked.map((line) => (
 					<Asked key={line.proposal} line={line} today={home.today} money={money} mayAnswer={mayAnswer} />
 				))}
-				{asked.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
+				{asked.length + toSign.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
 				{next.map((line) => (
 					<Next key={line.proposal} line={line} />
 				))}
@@ -58,6 +66,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 						</ul>
 					</section>
 				)}
+				<Agreements lines={agreements.filter((line) => !needsName(line))} />
 			</div>
 		</ClientFrame>
 	)

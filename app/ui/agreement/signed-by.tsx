@@ -1,0 +1,31 @@
+import type { SignedBy as Signature } from '@/db/agreements/read'
+import { momentWords } from '@/lib/format/moment'
+
+type Props = { readonly signatures: readonly Signature[]; readonly timeZone: string; readonly hash: string }
+
+/** Who has signed for either side, and by what the text is known. */
+export function SignedBy({ signatures, timeZone, hash }: Props) {
+	return (
+		<section className="mt-12" aria-labelledby="signatures">
+			<h2 id="signatures" className="text-2xl">
+				Signatures
+			</h2>
+			<ul className="mt-3 border-t-2 border-ink">
+				{(['studio', 'client'] as const).map((side) => {
+					const given = signatures.find((each) => each.side === side)
+					return (
+						<li key={side} className="border-b border-line py-3 text-lg">
+							<b className="font-semibold">{side === 'studio' ? 'For the studio' : 'For you'}:</b>{' '}
+							{given === undefined
+								? 'not signed yet'
+								: `${given.name ?? 'erased'}, ${momentWords(given.at, timeZone)}${given.isOnPaper ? ', on paper' : ''}`}
+						</li>
+					)
+				})}
+			</ul>
+			<p className="mt-3 text-sm wrap-anywhere text-soft">
+				Both sides sign exactly this text, known by its SHA-256: <code>{hash}</code>
+			</p>
+		</section>
+	)
+}
