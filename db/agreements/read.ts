@@ -1,3 +1,4 @@
+import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { documentChanges } from '@/lib/agreement/document/changes'
 import type { AgreementDocument } from '@/lib/agreement/document/document'
@@ -8,6 +9,7 @@ import type { Hash } from '@/lib/record/hash'
 import type { Day, Moment } from '@/lib/units/day'
 import type { ClientId, Id } from '@/lib/units/id'
 import { type Reading, read } from '../open'
+import { agreementPaper } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 import { documentIn, issuedUnder } from './documents'
@@ -42,6 +44,8 @@ export type AgreementPage = {
 	readonly opened: readonly Opened[]
 	readonly consent: Agreed | undefined
 	readonly maySign: boolean
+	/** The sealed file of it is kept. */
+	readonly hasPaper: boolean
 }
 
 const signedBy = (db: Reading, hash: Hash): SignedBy[] =>
@@ -88,6 +92,7 @@ export async function readAgreement(
 			signatures: signedBy(db, hash),
 			opened: own === null ? [] : openingsOf(db, hash, own),
 			consent: own === null ? undefined : consentOf(db, hash, own),
+			hasPaper: db.select().from(agreementPaper).where(eq(agreementPaper.document, hash)).all().length > 0,
 			maySign: denied(viewer, 'sign the agreement', client) === null,
 		}
 	})

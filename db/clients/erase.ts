@@ -2,7 +2,10 @@ import { existsSync, readdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { and, eq, inArray, isNull, notInArray, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { Hash } from '@/lib/record/hash'
 import type { ClientId, Id, PersonId, PhotoId } from '@/lib/units/id'
+import { documentsOf } from '../agreements/documents'
+import { removePapers } from '../agreements/papers/files'
 import { dataFolder, type Tx, write } from '../open'
 import { append } from '../record/append'
 import {
@@ -95,7 +98,12 @@ function deleteCopies(mails: readonly Id<'mail'>[]): void {
 	}
 }
 
-type Erased = { readonly ok: true; readonly mails: readonly Id<'mail'>[]; readonly photos: readonly PhotoId[] }
+type Erased = {
+	readonly ok: true
+	readonly mails: readonly Id<'mail'>[]
+	readonly photos: readonly PhotoId[]
+	readonly papers: readonly Hash[]
+}
 
 function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stamp): Erased | Denied {
 	if (tx.select().from(client).where(eq(client.id, of)).all().length === 0) return hidden
@@ -113,7 +121,7 @@ function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stam
 	tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
 	const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
 	tx.update(client).set(blank).where(eq(client.id, of)).run()
-	return { ok: true, mails, photos }
+	return { ok: true, mails, photos, papers: documentsOf(tx, of) }
 }
 
 /**
@@ -128,5 +136,6 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 	if (!said.ok) return said
 	deleteCopies(said.mails)
 	removePhotos(said.photos)
+	removePapers(said.papers)
 	return { ok: true }
 }

@@ -63,7 +63,7 @@ export function agreementSignedLetter(of: MailedAgreement, { seq, head }: Head):
 			['Text (SHA-256)', of.hash],
 			[`Record, line ${seq}`, head],
 		],
-		label: isForStudio ? 'Open the client' : 'See the agreement',
+		label: isForStudio ? 'Open the agreement' : 'See the agreement',
 	}
 }
 
@@ -74,7 +74,7 @@ export function agreementDeclinedLetter({ client, declined }: MailedAgreement): 
 			`${declined?.name ?? 'A contact'} declines the agreement for ${client}:`,
 			...(declined === undefined ? [] : [`“${declined.reason}”`]),
 		],
-		label: 'Open the client',
+		label: 'Open the agreement',
 	}
 }
 

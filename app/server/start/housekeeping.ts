@@ -1,4 +1,5 @@
 import 'server-only'
+import { sweepPapers } from '@/db/agreements/papers/keep'
 import { sweepAttempts } from '@/db/house/attempts'
 import { backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
@@ -8,6 +9,7 @@ import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepPhotos } from '@/db/house/sweep-photos'
 import { sweepSignIn } from '@/db/sign-in/session'
 import { viewerOf } from '@/db/viewer'
+import { makePapers } from '../agreements/make-papers'
 import { wakeSender } from '../mail/sender'
 import { now, stamp } from './clock'
 import { log } from './log'
@@ -32,6 +34,8 @@ export async function keepHouse(): Promise<void> {
 	await step('sweep attempts', () => sweepAttempts(system, stamp()))
 	await step('sweep keys', () => sweepOnce(system, stamp()))
 	await step('sweep photos', () => sweepPhotos(system))
+	await step('sweep papers', () => sweepPapers(system))
+	await step('make papers', makePapers)
 	await step('empty the log', () => emptyLog(system))
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }

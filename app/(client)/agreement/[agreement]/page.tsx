@@ -23,7 +23,9 @@ export default async function Agreement({ params, searchParams }: PageProps<'/ag
 	if (document === undefined) return <Told title="Erased" says="What stood here has been erased at your request." />
 	if (await isOpened()) await markOpened(who, { agreement: id, as: 'page' }, stamp())
 	const instalments = instalmentRows(document)
-	const acts = <Acts path={path} hash={page.hash} isOpen={maySign && state.is === 'to be signed'} />
+	const isWaiting = state.is === 'to be signed'
+	const pdf = document.money === null ? 'none' : page.hasPaper ? 'signed' : isWaiting ? 'to read' : 'none'
+	const acts = <Acts path={path} hash={page.hash} maySign={maySign && isWaiting} pdf={pdf} />
 	return (
 		<ClientFrame studio={document.studio.name} who={me}>
 			<article className="mx-auto max-w-3xl px-5 pt-[5vh]">

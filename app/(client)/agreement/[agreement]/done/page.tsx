@@ -56,7 +56,12 @@ export default async function Done({ params }: PageProps<'/agreement/[agreement]
 						</p>
 					</>
 				)}
-				<p className="mt-10">
+				<p className="mt-10 flex flex-wrap gap-4">
+					{state.is === 'signed' && document.money !== null && (
+						<a className="act first" href={`${path}/pdf`}>
+							The signed PDF
+						</a>
+					)}
 					<a className="act" href={path}>
 						Back to the agreement
 					</a>

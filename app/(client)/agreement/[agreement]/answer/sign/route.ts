@@ -1,4 +1,5 @@
 import { answering } from '@/app/server/agreements/answering'
+import { wakePapers } from '@/app/server/agreements/make-papers'
 import { senderAddress } from '@/app/server/agreements/sender'
 import { sessionToken } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
@@ -16,6 +17,10 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
 		schema: signForm,
 		page: 'sign',
 		next: '/done',
-		give: (who, agreement, form) => signAgreement(who, { agreement, ...form, ...from, token }, stamp()),
+		give: async (who, agreement, form) => {
+			const signed = await signAgreement(who, { agreement, ...form, ...from, token }, stamp())
+			if (signed.ok) wakePapers()
+			return signed
+		},
 	})
 }
