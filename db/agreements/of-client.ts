@@ -1,5 +1,6 @@
 import { and, desc, eq, isNotNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import { standingOf } from '@/lib/agreement/standing'
 import type { State } from '@/lib/agreement/state'
 import { type Day, dayOf } from '@/lib/units/day'
 import type { ClientId, Id } from '@/lib/units/id'
@@ -7,7 +8,6 @@ import { read } from '../open'
 import { agreement, client, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied, visibleTo } from '../viewer'
-import { standingOf } from './find'
 
 export type AgreementLine = {
 	readonly agreement: Id<'agreement'>
