@@ -8,4 +8,4 @@ import { oneByOne } from './one-by-one'
 
 /** The bytes of an agreement's file, not sealed yet; the same for the same input. */
 export const agreementPdf = (input: AgreementPaper): Promise<Buffer> =>
-	oneByOne(() => renderToBuffer(AgreementPdf({ input, drawing: drawing(letters()) })))
+	oneByOne(async () => renderToBuffer(AgreementPdf({ input, drawing: drawing(await letters()) })))
