@@ -1,4 +1,3 @@
-import 'server-only'
 import { renderToBuffer } from '@react-pdf/renderer'
 import { AgreementPdf } from '@/app/documents/pdf/agreement/agreement-pdf'
 import type { AgreementPaper } from '@/app/documents/pdf/agreement/input'

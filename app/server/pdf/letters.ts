@@ -1,4 +1,3 @@
-import 'server-only'
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { Font } from '@react-pdf/renderer'

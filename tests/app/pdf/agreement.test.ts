@@ -19,9 +19,6 @@ import { agreementId, anyPlan, anySeason, clientId, facts, personId, placeId, te
 import { at, byClient, byStudio, paper, shown, signed, stroke } from './sample'
 import { bare, pagesOf } from './text'
 
-// The mark of a bundler that has no server side: there is no bundler here.
-vi.mock('server-only', () => ({}))
-
 /** The renderer says on the console what it could not lay out. */
 const complaints = vi.spyOn(console, 'warn')
 afterEach(() => {

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { drawing } from '@/app/documents/pdf/drawing'
 import { agreementPdf } from '@/app/server/pdf/agreement'
 import { letters } from '@/app/server/pdf/letters'
@@ -6,9 +6,6 @@ import { issued } from '../../lib/agreement/document/issued'
 import { facts, terms } from '../../lib/agreement/sample'
 import { paper, signed } from './sample'
 import { pagesOf } from './text'
-
-// The mark of a bundler that has no server side: there is no bundler here.
-vi.mock('server-only', () => ({}))
 
 /** Invented, in letters of the Unicode Standard's code charts that one narrow font has to draw. */
 const drawn = [
