@@ -55,10 +55,11 @@ describe('names that they lack are drawn as boxes, one a sign, and told by their
 	})
 })
 
-describe('signs that are not seen', async () => {
-	const { say, sayWhole, hasReplaced } = drawing(await letters())
+describe('signs that are not seen', () => {
+	const draw = async () => drawing(await letters())
 
-	test('a line of words in letters of ours is left as it is', () => {
+	test('a line of words in letters of ours is left as it is', async () => {
+		const { sayWhole, hasReplaced } = await draw()
 		expect(sayWhole('Nell Quirke')).toBe('Nell Quirke')
 		expect(hasReplaced()).toBe(false)
 	})
@@ -70,7 +71,8 @@ describe('signs that are not seen', async () => {
 		['half a pair', 'a\ud800b', 'a□b'],
 		['a sign of nobody’s', 'a\ue000\uffffb', 'a□□b'],
 		['a soft hyphen, which would vanish', 'Quir\u00adke', 'Quir□ke'],
-	])('%s becomes a box', (_name, text, said) => {
+	])('%s becomes a box', async (_name, text, said) => {
+		const { say, sayWhole } = await draw()
 		expect(say(text)).toBe(said)
 		expect(sayWhole(text)).toMatch(/ \(U\+[0-9A-F]{4}.*\)$/)
 	})
@@ -80,7 +82,7 @@ describe('signs that are not seen', async () => {
 		['spaces that are not broken', '10\u00a0000\u202fkg', '10 000 kg'],
 		['an accent apart is put on its letter', 'Zoe\u0308', 'Zoë'],
 		['ends of lines', 'a\r\nb\nc', 'a\nb\nc'],
-	])('%s', (_name, text, said) => {
-		expect(say(text)).toBe(said)
+	])('%s', async (_name, text, said) => {
+		expect((await draw()).say(text)).toBe(said)
 	})
 })
