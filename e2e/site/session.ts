@@ -1,6 +1,8 @@
 import { randomBytes } from 'node:crypto'
 import { expect, type Page } from '@playwright/test'
-import { closeDatabase, openDatabase } from '@/db/open'
+import { isNull } from 'drizzle-orm'
+import { closeDatabase, openDatabase, write } from '@/db/open'
+import { session } from '@/db/schema'
 import { sessionAdapter } from '@/db/sign-in/adapter'
 import { linkIn, type Mailbox } from './mailbox'
 import type { Site } from './server'
@@ -15,7 +17,11 @@ export async function inRecordOf({ folder }: Pick<Site, 'folder'>, act: () => Pr
 /** Writes a session for a person of the cast into the site's record and hands out what its cookie holds. */
 export async function sessionFor(site: Pick<Site, 'folder'>, userId: string): Promise<string> {
 	const sessionToken = randomBytes(32).toString('base64url')
-	await inRecordOf(site, () => sessionAdapter(() => new Date()).createSession({ sessionToken, userId }))
+	await inRecordOf(site, async () => {
+		await sessionAdapter(() => new Date()).createSession({ sessionToken, userId })
+		// As if it had begun by a link, without the mail that tells of a new browser.
+		write((tx) => tx.update(session).set({ provenBy: 'link' }).where(isNull(session.provenBy)).run())
+	})
 	return sessionToken
 }
 

@@ -17,7 +17,7 @@ export function stands({ state, from, to, signBy, signed }: Stands): string {
 		case 'drafting':
 			return 'We are writing this agreement.'
 		case 'to be signed':
-			return `It waits for your signature, until ${fullDay(signBy)}.${state.inForce === null ? '' : ' Until then the one before holds.'}`
+			return `It waits for your signature until ${fullDay(signBy)}.${state.inForce === null ? '' : ' Until then the one before holds.'}`
 		case 'signed':
 			return `${signed === undefined ? 'Signed' : `Signed by ${signed.name} on ${fullDay(signed.on)}`}. It holds from ${fullDay(from)} to ${fullDay(to)}.`
 		case 'declined':

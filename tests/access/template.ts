@@ -20,4 +20,7 @@ export default function prepare(): void {
 		encoding: 'utf8',
 	})
 	if (made.status !== 0) throw new Error(`The cast could not be seeded:\n${made.stderr}`)
+	const script = join('tests', 'access', 'site', 'issue-agreements.ts')
+	const issued = spawnSync(process.execPath, ['--import', 'tsx', script, template], { cwd: root, encoding: 'utf8' })
+	if (issued.status !== 0) throw new Error(`The agreements could not be issued:\n${issued.stderr}`)
 }

@@ -6,20 +6,21 @@ type Props = Pick<ShownDocument, 'clauses' | 'leftOut'>
 export function Clauses({ clauses, leftOut }: Props) {
 	return (
 		<>
-			<nav className="no-print mt-12" aria-labelledby="contents">
-				<h2 id="contents" className="text-2xl">
-					The whole text
-				</h2>
-				<ol className="mt-2 gap-x-8 sm:columns-2">
-					{clauses.map(({ key, title }, index) => (
-						<li key={key}>
-							<a className="inline-flex min-h-11 items-center" href={`#clause-${key}`}>
-								{index + 1}. {title}
-							</a>
-						</li>
-					))}
-				</ol>
-			</nav>
+			<h2 className="mt-12 text-2xl">The whole text</h2>
+			<details className="no-print mt-2">
+				<summary className="min-h-11 cursor-pointer py-2 font-semibold">What stands where</summary>
+				<nav aria-label="The clauses">
+					<ol className="gap-x-8 sm:columns-2">
+						{clauses.map(({ key, title }, index) => (
+							<li key={key}>
+								<a className="inline-flex min-h-11 items-center" href={`#clause-${key}`}>
+									{index + 1}. {title}
+								</a>
+							</li>
+						))}
+					</ol>
+				</nav>
+			</details>
 			{clauses.map(({ key, title, text }, index) => (
 				<section key={key} className="mt-8" aria-labelledby={`clause-${key}`}>
 					<h3 id={`clause-${key}`} className="scroll-mt-6 text-xl">

@@ -1,10 +1,15 @@
 import type { SignedBy as Signature } from '@/db/agreements/read'
 import { momentWords } from '@/lib/format/moment'
 
-type Props = { readonly signatures: readonly Signature[]; readonly timeZone: string; readonly hash: string }
+type Props = {
+	readonly signatures: readonly Signature[]
+	readonly client: string
+	readonly timeZone: string
+	readonly hash: string
+}
 
 /** Who has signed for either side, and by what the text is known. */
-export function SignedBy({ signatures, timeZone, hash }: Props) {
+export function SignedBy({ signatures, client, timeZone, hash }: Props) {
 	return (
 		<section className="mt-12" aria-labelledby="signatures">
 			<h2 id="signatures" className="text-2xl">
@@ -15,7 +20,7 @@ export function SignedBy({ signatures, timeZone, hash }: Props) {
 					const given = signatures.find((each) => each.side === side)
 					return (
 						<li key={side} className="border-b border-line py-3 text-lg">
-							<b className="font-semibold">{side === 'studio' ? 'For the studio' : 'For you'}:</b>{' '}
+							<b className="font-semibold">{side === 'studio' ? 'For the studio' : `For ${client}`}:</b>{' '}
 							{given === undefined
 								? 'not signed yet'
 								: `${given.name ?? 'erased'}, ${momentWords(given.at, timeZone)}${given.isOnPaper ? ', on paper' : ''}`}

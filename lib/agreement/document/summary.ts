@@ -44,8 +44,8 @@ export function summary({ from, to, seasons, money }: ShownDocument): SummaryRow
 export function instalmentRows({ money }: ShownDocument): SummaryRow[] {
 	if (money === null) return []
 	const format = moneyFormat(money.currency)
-	return money.instalments.map(({ number, due, cents }) => ({
-		label: `${number}. ${dueInWords(due)}`,
+	return money.instalments.map(({ due, cents }) => ({
+		label: capital(dueInWords(due)),
 		value: format(cents),
 	}))
 }

@@ -3,6 +3,7 @@ import { ratesText } from '@/lib/forms/rates/rates-form'
 import { defaultRates } from '@/lib/pricing/rates'
 import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
+import { agreementForms, isAgreementForm } from './agreement-forms'
 import { actionNamed } from './build'
 import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
 
@@ -380,6 +381,8 @@ export function photo(bytes: Buffer = pixel): Body {
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
 	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
+	const agreement = /^\/agreement\/.*\/answer\/(\w+)$/.exec(route)?.[1] ?? ''
+	if (isAgreementForm(agreement)) return urlencoded(agreementForms[agreement](things))
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
 	if (route.endsWith('/kerb/keep')) return multipart(kerbForms['a new place'](things))
 	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))

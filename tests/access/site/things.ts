@@ -1,5 +1,7 @@
 import { z } from 'zod'
 import type { Seeded } from '@/demo/seed'
+import { consentFor, consentHash } from '@/lib/agreement/signing/consent'
+import { defaultConsent } from '@/lib/agreement/signing/default-consent'
 import { draftText } from '@/lib/forms/draft-form'
 import { draftSchema } from '@/lib/proposal/draft'
 import type { ClientKey } from './people'
@@ -32,6 +34,10 @@ export type Things = {
 	/** Null where they have none. */
 	readonly visit: string | null
 	readonly photo: string | null
+	readonly agreement: string | null
+	/** The hash of its document that was issued last, and of the words on records that its client is shown. */
+	readonly document: string
+	readonly words: string
 }
 
 type Db = Parameters<Parameters<typeof record>[1]>[0]
@@ -48,6 +54,21 @@ function one(db: Db, sql: string, ...values: readonly string[]): string {
 function perhaps(db: Db, sql: string, value: string): string | null {
 	const found: unknown = db.prepare(sql).pluck().get(value)
 	return found === undefined ? null : z.string().parse(found)
+}
+
+const writeTo = 'post@studio.example'
+const agreed = z.object({ studio: z.object({ name: z.string() }), client: z.object({ name: z.string() }) })
+
+/** The client's newest agreement, where they have one. */
+function agreementOf(db: Db, client: string): Pick<Things, 'agreement' | 'document' | 'words'> {
+	const agreement = perhaps(db, 'SELECT id FROM agreement WHERE client_id = ? ORDER BY id DESC', client)
+	if (agreement === null) return { agreement, document: 'f'.repeat(64), words: 'f'.repeat(64) }
+	const document = one(db, 'SELECT issued FROM agreement WHERE id = ?', agreement)
+	const { studio, client: whose } = agreed.parse(
+		JSON.parse(one(db, 'SELECT body FROM sealed_text WHERE hash = ?', document)),
+	)
+	const shown = consentFor(defaultConsent, { studio: studio.name, client: whose.name, writeTo })
+	return { agreement, document, words: consentHash(shown) }
 }
 
 export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
@@ -78,6 +99,7 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
 			visit: perhaps(db, 'SELECT id FROM visit WHERE client_id = ? ORDER BY id', client),
 			photo: perhaps(db, 'SELECT id FROM photo WHERE client_id = ? ORDER BY id', client),
+			...agreementOf(db, client),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
 		}
 	})
@@ -101,6 +123,7 @@ export const allNamed = (things: Things, id: string): Things => ({
 		otherColour: id,
 		visit: id,
 		photo: id,
+		agreement: id,
 	},
 })
 

@@ -7,45 +7,15 @@ import { type Signing, signAgreement } from '@/db/agreements/signing/sign'
 import { clientPage } from '@/db/clients/read-clients'
 import { sessionAdapter } from '@/db/sign-in/adapter'
 import type { ClientKey } from '@/demo/cast/clients'
+import { termsWith } from '@/demo/play/agreement'
 import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
 import { consentFor, consentHash } from '@/lib/agreement/signing/consent'
 import { defaultConsent } from '@/lib/agreement/signing/default-consent'
-import { emptyTerms, type Terms } from '@/lib/agreement/terms'
-import { cents } from '@/lib/units/cents'
+import type { Terms } from '@/lib/agreement/terms'
 import { day, type Moment } from '@/lib/units/day'
-import type { ContainerId, Id } from '@/lib/units/id'
+import type { Id } from '@/lib/units/id'
 import { found, type Studio } from './studio'
-
-const fixed = (amount: number) => ({ is: 'fixed', cents: cents(amount) }) as const
-const visits = (...kinds: readonly ('install' | 'watering' | 'take-down')[]) =>
-	kinds.map((kind) => ({ kind, count: 1 }))
-
-/** Two seasons at a price and one that is quoted, paid quarterly. */
-export const termsWith = (containers: readonly ContainerId[]): Terms => ({
-	...emptyTerms,
-	from: day('2026-12-01'),
-	to: day('2027-11-30'),
-	seasons: [
-		{
-			...{ quarter: 'winter', year: 2026, price: fixed(61_250) },
-			containers: [...containers],
-			visits: visits('install', 'take-down'),
-		},
-		{
-			...{ quarter: 'spring', year: 2027, price: fixed(38_401) },
-			containers: [...containers],
-			visits: visits('install', 'watering'),
-		},
-		{
-			...{ quarter: 'summer', year: 2027, price: { is: 'quoted' } },
-			containers: [...containers],
-			visits: visits('install'),
-		},
-	],
-	plan: { is: 'every months', months: 3, count: 4, start: { is: 'on', day: day('2026-12-01') } },
-	said: { ...emptyTerms.said, waters: 'client', lightsDownBy: day('2027-02-15'), law: 'the State of Westmere' },
-})
 
 export const writeTo = 'studio@localhost.example'
 

@@ -59,7 +59,12 @@ export default async function Agreement({ params, searchParams }: PageProps<'/ag
 					</section>
 				)}
 				<Clauses clauses={document.clauses} leftOut={document.leftOut} />
-				<SignedBy signatures={page.signatures} timeZone={page.timeZone} hash={page.hash} />
+				<SignedBy
+					signatures={page.signatures}
+					client={document.client.name}
+					timeZone={page.timeZone}
+					hash={page.hash}
+				/>
 				{acts}
 			</article>
 		</ClientFrame>

@@ -1,0 +1,59 @@
+import { beginAgreement, saveTerms, termsOf } from '@/db/agreements/draft'
+import { issueAgreement } from '@/db/agreements/issue'
+import { clientPage } from '@/db/clients/read-clients'
+import { read } from '@/db/open'
+import type { Stamp } from '@/db/stamp'
+import type { Viewer } from '@/lib/access/viewer'
+import { emptyTerms, type Terms } from '@/lib/agreement/terms'
+import { cents } from '@/lib/units/cents'
+import { addDays, type Day, day } from '@/lib/units/day'
+import type { ClientId, ContainerId, Id } from '@/lib/units/id'
+import { must } from './must'
+
+const fixed = (amount: number) => ({ is: 'fixed', cents: cents(amount) }) as const
+const visits = (...kinds: readonly ('install' | 'watering' | 'take-down')[]) =>
+	kinds.map((kind) => ({ kind, count: 1 }))
+
+/** Two seasons at a price and one that is quoted, paid quarterly. */
+export function termsWith(containers: readonly ContainerId[], from = day('2026-12-01')): Terms {
+	const year = Number(from.slice(0, 4))
+	const season = { containers: [...containers] }
+	return {
+		...emptyTerms,
+		from,
+		to: addDays(from, 364),
+		seasons: [
+			{ ...season, quarter: 'winter', year, price: fixed(61_250), visits: visits('install', 'take-down') },
+			{ ...season, quarter: 'spring', year: year + 1, price: fixed(38_401), visits: visits('install', 'watering') },
+			{ ...season, quarter: 'summer', year: year + 1, price: { is: 'quoted' }, visits: visits('install') },
+		],
+		plan: { is: 'every months', months: 3, count: 4, start: { is: 'on', day: from } },
+		said: { ...emptyTerms.said, waters: 'client', lightsDownBy: addDays(from, 76), law: 'the State of Westmere' },
+	}
+}
+
+type To = { readonly designer: Viewer; readonly stamp: () => Stamp; readonly signBy: Day }
+
+async function issue({ designer, stamp, signBy }: To, agreement: Id<'agreement'>): Promise<void> {
+	const { version } = read((db) => termsOf(db, agreement))
+	const once = stamp().id<'once'>()
+	must('issue', await issueAgreement(designer, { agreement, version, signBy, once }, stamp()))
+}
+
+/** Issues a year's agreement to a client, about the first two containers of each of their places. */
+export async function issueTo(to: To, client: ClientId, from: Day): Promise<Id<'agreement'>> {
+	const card = await clientPage(to.designer, client)
+	const containers = (card?.places ?? []).flatMap((place) => place.containers.slice(0, 2).map(({ id }) => id))
+	const beginning = { client, terms: termsWith(containers, from) }
+	const { id } = must('begin', await beginAgreement(to.designer, beginning, to.stamp()))
+	await issue(to, id)
+	return id
+}
+
+/** Issues it anew, under another law. */
+export async function amend(to: To, agreement: Id<'agreement'>): Promise<void> {
+	const { version, terms } = read((db) => termsOf(db, agreement))
+	const changed = { ...terms, said: { ...terms.said, law: 'the Commonwealth of Ostmark' } }
+	must('save', await saveTerms(to.designer, { agreement, version, terms: changed }, to.stamp()))
+	await issue(to, agreement)
+}
