@@ -1,12 +1,12 @@
 import { eq } from 'drizzle-orm'
 import type { RecordedAct } from '@/lib/record/acts'
 import { canonical, type Json } from '@/lib/record/canonical'
-import type { Entry, Kept } from '@/lib/record/chain'
+import type { Kept } from '@/lib/record/chain'
 import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
 import { answer, erasure, rates, revision } from '../schema'
-
-type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
+import { says, type Telling } from './says'
+import { moneyActs, moneyTold } from './told-money'
 
 const answers = {
 	approval: 'proposal approved',
@@ -18,10 +18,7 @@ const published: RecordedAct = 'proposal published'
 const erased: RecordedAct = 'client erased'
 const rated: RecordedAct = 'rates changed'
 const answering = new Set<string>(Object.values(answers))
-const telling = new Set<string>([published, erased, rated, ...answering])
-
-const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
-	canonical({ act, at, actor, object, facts, sealed })
+const telling = new Set<string>([published, erased, rated, ...answering, ...moneyActs])
 
 /** Lists as they are kept with an answer: as text. */
 const asText = (list: Json | undefined): Json => (list === undefined ? null : canonical(list))
@@ -29,7 +26,7 @@ const asText = (list: Json | undefined): Json => (list === undefined ? null : ca
 /** What single places took, where one took another palette than the whole; lines from before there was that choice say nothing of it. */
 const placesOf = (text: string) => (text === '{}' ? {} : { places: text })
 
-function revisions(db: Reading): (readonly [says: string, what: string])[] {
+function revisions(db: Reading): Telling[] {
 	return db
 		.select()
 		.from(revision)
@@ -40,7 +37,7 @@ function revisions(db: Reading): (readonly [says: string, what: string])[] {
 		})
 }
 
-function given(db: Reading): (readonly [says: string, what: string])[] {
+function given(db: Reading): Telling[] {
 	return db
 		.select({ row: answer, to: revision })
 		.from(answer)
@@ -56,7 +53,7 @@ function given(db: Reading): (readonly [says: string, what: string])[] {
 		})
 }
 
-function erasures(db: Reading): (readonly [says: string, what: string])[] {
+function erasures(db: Reading): Telling[] {
 	return db
 		.select()
 		.from(erasure)
@@ -68,7 +65,7 @@ function erasures(db: Reading): (readonly [says: string, what: string])[] {
 }
 
 /** Lines that were written before they said what the rates are tell of them by their version alone. */
-function versions(db: Reading, lines: readonly Kept[]): (readonly [says: string, what: string])[] {
+function versions(db: Reading, lines: readonly Kept[]): Telling[] {
 	const silent = new Set(
 		lines
 			.filter(({ entry }) => entry.act === rated && canonical(entry.facts) === '{}')
@@ -91,7 +88,7 @@ export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)])
+	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines), ...moneyTold(db)])
 	for (const { entry } of lines) {
 		if (!telling.has(entry.act)) continue
 		const { extras, leftOut, places, ...facts } = entry.facts

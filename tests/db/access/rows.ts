@@ -104,6 +104,8 @@ export type Things = {
 	readonly version: number
 	/** Of what the client's approver typed. */
 	readonly attempt: Id<'once'>
+	/** The number of one that was sent to them. */
+	readonly invoice: string
 	readonly visit: VisitId
 	readonly photo: PhotoId
 }
@@ -137,7 +139,7 @@ export type Row = {
 }
 
 /** What each gets, in the order of `persons`; one for all of a kind where the kind is given alone. */
-const to = (
+export const to = (
 	...[designer, helper, approver, looker, other, nobody, system]: readonly [
 		Outcome,
 		Outcome,
@@ -157,7 +159,7 @@ const to = (
 	system,
 })
 
-const row =
+export const row =
 	(of: Row['of'], gives: Row['gives']) =>
 	(call: Call): Row => ({ of, gives, call })
 

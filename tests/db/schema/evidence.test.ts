@@ -1,10 +1,27 @@
 import type Database from 'better-sqlite3'
 import { beforeEach, describe, expect, test } from 'vitest'
+import { creditInvoice } from '@/db/money/acts/credit'
 import { connect, databaseFile } from '@/db/open'
+import { cents } from '@/lib/units/cents'
+import { moneyOf } from '../money/steps'
 import { rowsIn } from '../stage/rows'
 import { found, stranger, studio } from '../stage/studio'
 
 const of = studio()
+
+/** Something was asked for, and a part of it taken back. */
+beforeEach(async () => {
+	const { byHand, account } = moneyOf(of)
+	await byHand('dental')
+	const [asked] = (await account('dental')).account.invoices
+	const crediting = {
+		client: of.cast().clients.dental.id,
+		invoice: found(asked).number,
+		cents: cents(700),
+		reason: 'One pot.',
+	}
+	await creditInvoice(await of.as('designer'), crediting, of.stamp())
+})
 
 /** As the site is connected, and as anybody is who opens the file with the library's own settings. */
 const connections = {
@@ -47,7 +64,10 @@ const upsert: Write = (sqlite, table) => {
 	return `INSERT INTO ${table} SELECT * FROM ${table} WHERE true LIMIT 1 ON CONFLICT DO UPDATE SET "${column}" = excluded."${column}"`
 }
 
-const evidence = ['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const
+const evidence = [
+	...(['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const),
+	...(['invoice', 'credit_note', 'entry'] as const),
+] as const
 const writes: readonly (readonly [string, Write])[] = [
 	['UPDATE', (sqlite, table) => `UPDATE ${table} SET "${columnsOf(sqlite, table).at(-1)}" = '0'`],
 	['UPDATE that changes nothing', (_, table) => `UPDATE ${table} SET rowid = rowid`],
@@ -76,6 +96,10 @@ const pushes: readonly (readonly [(typeof evidence)[number], string, Readonly<Re
 	['event', 'the line before it', { seq: nextSeq, hash: another }],
 	['erasure', 'its row', { rowid: 'rowid', id: another }],
 	['sealed_text', 'its row', { rowid: 'rowid', hash: another }],
+	['invoice', 'its row', { rowid: 'rowid', number: another }],
+	['credit_note', 'its row', { rowid: 'rowid', number: another }],
+	['entry', 'its id', { seq: '99' }],
+	['entry', 'its place', { id: another }],
 ]
 
 const refusal = /(evidence is never altered|only an erasure may delete|event: out of order)$/
@@ -111,6 +135,9 @@ describe('a row of evidence that is new is taken', () => {
 		['erasure', { id: another }],
 		['rates', { version: '7' }],
 		['sealed_text', { hash: another }],
+		['invoice', { number: another }],
+		['credit_note', { number: another }],
+		['entry', { seq: '99', id: another }],
 	] as const)('%s', (table, anew) => {
 		erase(of.cast().clients.newcomer.id)
 		connections['our connection']((sqlite) =>
