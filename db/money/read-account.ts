@@ -6,11 +6,11 @@ import type { Ledger } from '@/lib/money/ledger/entry'
 import { yearsOf } from '@/lib/money/statement/year'
 import type { Day } from '@/lib/units/day'
 import type { ClientId } from '@/lib/units/id'
-import { read } from '../open'
+import { type Reading, read } from '../open'
 import type { Stamp } from '../stamp'
 import type { Denied } from '../viewer'
-import { type Billing, billingOf } from './bills/bills'
-import { findAccount } from './find'
+import { billingOf } from './bills/bills'
+import { type FoundAccount, findAccount } from './find'
 import { ledgerOf } from './ledger'
 
 /** A bill as the account shows it: what it is for, and the invoices that asked for it. */
@@ -39,7 +39,8 @@ export type AccountPage = {
 const dayOfBill = ({ bill }: AccountBill) => bill.dated?.on ?? '9999'
 
 /** Every bill as it stands, in the order of the days; what has no day yet stands last. */
-export function accountBills({ bills, issued, invoices }: Billing): AccountBill[] {
+export function accountBills(db: Reading, found: FoundAccount): AccountBill[] {
+	const { bills, issued, invoices } = billingOf(db, found)
 	return bills
 		.map(({ bill, telling }) => ({
 			bill,
@@ -67,7 +68,7 @@ export async function readAccount(
 			client: { id: client.id, name: client.name },
 			...{ studio: studio.name, currency: studio.currency, payWords: studio.payWords },
 			years: yearsOf(days, today).toReversed(),
-			bills: accountBills(billingOf(db, found)),
+			bills: accountBills(db, found),
 		}
 	})
 }

@@ -9,7 +9,6 @@ import { client, invoiceAsked, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 import { billsFrom } from './bills/begun'
-import { billingOf } from './bills/bills'
 import { ledgersOf } from './ledger'
 import { type AccountBill, accountBills } from './read-account'
 
@@ -52,7 +51,7 @@ function pageOf(db: Reading, house: House, today: Day): MoneyPage {
 	)
 	const clients = all.map((each) => {
 		const account = accountOf(ledgers.get(each.id) ?? [])
-		const bills = accountBills(billingOf(db, { ok: true, client: each, studio: house, today }))
+		const bills = accountBills(db, { ok: true, client: each, studio: house, today })
 		return { id: each.id, name: each.name, account, bills, remindedAt: lastReminded(db, account) }
 	})
 	return {

@@ -1,20 +1,27 @@
 import { and, eq, inArray } from 'drizzle-orm'
 import type { RecordedAct } from '@/lib/record/acts'
+import type { Entry } from '@/lib/record/chain'
 import type { PersonId } from '@/lib/units/id'
 import type { Reading } from '../open'
 import { creditNote, entry, invoice } from '../schema'
-import { says, type Telling } from './says'
 
-const written: RecordedAct = 'invoice written'
-const credited: RecordedAct = 'invoice credited'
-const paid: RecordedAct = 'payment recorded'
-const corrected: RecordedAct = 'account corrected'
-export const moneyActs: readonly RecordedAct[] = [written, credited, paid, corrected]
+export const moneyActs = [
+	'invoice written',
+	'invoice credited',
+	'payment recorded',
+	'account corrected',
+] as const satisfies readonly RecordedAct[]
+
+/** What a line has to say of a piece of evidence, and what that piece is called. */
+type Evidence = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & {
+	readonly act: (typeof moneyActs)[number]
+	readonly what: string
+}
 
 const actorOf = (by: PersonId | null) => (by === null ? 'system' : `staff ${by}`)
 
 /** Each with its one entry: one without, or with two, is told of by no line. */
-function invoices(db: Reading): Telling[] {
+function invoices(db: Reading): Evidence[] {
 	return db
 		.select({ row: invoice, entry })
 		.from(invoice)
@@ -23,14 +30,12 @@ function invoices(db: Reading): Telling[] {
 		.map(({ row: { number, bill, on, dueOn: due, totalCents: cents, words: sealed, at, by }, entry: of }) => {
 			const isLike = of !== null && of.cents === cents && of.on === on
 			const facts = { bill, cents, due, entry: isLike ? of.id : null, on }
-			return [
-				says({ act: written, at, actor: actorOf(by), object: `invoice ${number}`, facts, sealed }),
-				`the invoice ${number}`,
-			]
+			const object = `invoice ${number}`
+			return { act: 'invoice written', at, actor: actorOf(by), object, facts, sealed, what: `the ${object}` }
 		})
 }
 
-function credits(db: Reading): Telling[] {
+function credits(db: Reading): Evidence[] {
 	return db
 		.select({ row: creditNote, entry })
 		.from(creditNote)
@@ -40,21 +45,22 @@ function credits(db: Reading): Telling[] {
 			const isLike = line !== null && line.cents === cents && line.on === on && line.invoice === of
 			const facts = { cents, entry: isLike ? line.id : null, invoice: of, on }
 			const object = `credit note ${number}`
-			return [says({ act: credited, at, actor: actorOf(by), object, facts, sealed }), `the ${object}`]
+			return { act: 'invoice credited', at, actor: actorOf(by), object, facts, sealed, what: `the ${object}` }
 		})
 }
 
-function entries(db: Reading): Telling[] {
+function entries(db: Reading): Evidence[] {
 	return db
 		.select()
 		.from(entry)
 		.where(inArray(entry.is, ['payment', 'refund', 'write-off', 'counter-entry']))
 		.all()
 		.map(({ id, is, on, cents, invoice: of, means, undoes, words: sealed, at, by }) => {
-			const act = is === 'payment' || is === 'refund' ? paid : corrected
+			const act = is === 'payment' || is === 'refund' ? 'payment recorded' : 'account corrected'
+			const object = `entry ${id}`
 			const facts = { cents, invoice: of, is, means, on, undoes }
-			return [says({ act, at, actor: actorOf(by), object: `entry ${id}`, facts, sealed }), `the entry ${id}`]
+			return { act, at, actor: actorOf(by), object, facts, sealed, what: `the ${object}` }
 		})
 }
 
-export const moneyTold = (db: Reading): Telling[] => [...invoices(db), ...credits(db), ...entries(db)]
+export const moneyEvidence = (db: Reading): Evidence[] => [...invoices(db), ...credits(db), ...entries(db)]

@@ -1,12 +1,14 @@
 import { eq } from 'drizzle-orm'
 import type { RecordedAct } from '@/lib/record/acts'
 import { canonical, type Json } from '@/lib/record/canonical'
-import type { Kept } from '@/lib/record/chain'
+import type { Entry, Kept } from '@/lib/record/chain'
 import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
 import { answer, erasure, rates, revision } from '../schema'
-import { says, type Telling } from './says'
-import { moneyActs, moneyTold } from './told-money'
+import { agreementActs, agreementEvidence } from './told-agreements'
+import { moneyActs, moneyEvidence } from './told-money'
+
+type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
 
 const answers = {
 	approval: 'proposal approved',
@@ -18,7 +20,11 @@ const published: RecordedAct = 'proposal published'
 const erased: RecordedAct = 'client erased'
 const rated: RecordedAct = 'rates changed'
 const answering = new Set<string>(Object.values(answers))
-const telling = new Set<string>([published, erased, rated, ...answering, ...moneyActs])
+const agreeing = new Set<string>(agreementActs)
+const telling = new Set<string>([published, erased, rated, ...answering, ...agreeing, ...moneyActs])
+
+const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
+	canonical({ act, at, actor, object, facts, sealed })
 
 /** Lists as they are kept with an answer: as text. */
 const asText = (list: Json | undefined): Json => (list === undefined ? null : canonical(list))
@@ -26,7 +32,7 @@ const asText = (list: Json | undefined): Json => (list === undefined ? null : ca
 /** What single places took, where one took another palette than the whole; lines from before there was that choice say nothing of it. */
 const placesOf = (text: string) => (text === '{}' ? {} : { places: text })
 
-function revisions(db: Reading): Telling[] {
+function revisions(db: Reading): (readonly [says: string, what: string])[] {
 	return db
 		.select()
 		.from(revision)
@@ -37,7 +43,7 @@ function revisions(db: Reading): Telling[] {
 		})
 }
 
-function given(db: Reading): Telling[] {
+function given(db: Reading): (readonly [says: string, what: string])[] {
 	return db
 		.select({ row: answer, to: revision })
 		.from(answer)
@@ -53,7 +59,7 @@ function given(db: Reading): Telling[] {
 		})
 }
 
-function erasures(db: Reading): Telling[] {
+function erasures(db: Reading): (readonly [says: string, what: string])[] {
 	return db
 		.select()
 		.from(erasure)
@@ -65,7 +71,7 @@ function erasures(db: Reading): Telling[] {
 }
 
 /** Lines that were written before they said what the rates are tell of them by their version alone. */
-function versions(db: Reading, lines: readonly Kept[]): Telling[] {
+function versions(db: Reading, lines: readonly Kept[]): (readonly [says: string, what: string])[] {
 	const silent = new Set(
 		lines
 			.filter(({ entry }) => entry.act === rated && canonical(entry.facts) === '{}')
@@ -83,24 +89,43 @@ function versions(db: Reading, lines: readonly Kept[]): Telling[] {
 		})
 }
 
+/** Who did it, whether as a contact or as the studio. */
+const personOf = (actor: string) => actor.slice(actor.indexOf(' ') + 1)
+
+const agreements = (db: Reading): (readonly [says: string, what: string])[] =>
+	agreementEvidence(db).map(({ by: actor, what, ...told }) => [says({ ...told, actor }), what])
+
+const money = (db: Reading): (readonly [says: string, what: string])[] =>
+	moneyEvidence(db).map(({ what, ...told }) => [says(told), what])
+
+/** A line of an agreement names what was issued or signed; whatever else it tells, no other piece of evidence does. */
+function agreed({ facts, actor, ...entry }: Entry): string {
+	const named = Object.entries(facts).filter(([key]) => ['version', 'number', 'document'].includes(key))
+	return says({ ...entry, actor: personOf(actor), facts: Object.fromEntries(named) })
+}
+
+/** What the evidence has to say for the line to stand. */
+function said(entry: Entry): string {
+	if (agreeing.has(entry.act)) return agreed(entry)
+	const { extras, leftOut, places, ...facts } = entry.facts
+	const texts = {
+		extras: asText(extras),
+		leftOut: asText(leftOut),
+		...(places !== undefined && { places: asText(places) }),
+	}
+	return says({ ...entry, facts: { ...facts, ...(answering.has(entry.act) ? texts : {}) } })
+}
+
 /** The first line whose evidence is gone or says otherwise; else the first piece of evidence that no line tells of. */
 export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines), ...moneyTold(db)])
-	for (const { entry } of lines) {
-		if (!telling.has(entry.act)) continue
-		const { extras, leftOut, places, ...facts } = entry.facts
-		const texts = {
-			extras: asText(extras),
-			leftOut: asText(leftOut),
-			...(places !== undefined && { places: asText(places) }),
-		}
-		const lists = answering.has(entry.act) ? texts : {}
-		if (!evidence.delete(says({ ...entry, facts: { ...facts, ...lists } })))
+	const own = [...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)]
+	const evidence = new Map([...own, ...agreements(db), ...money(db)])
+	for (const { entry } of lines)
+		if (telling.has(entry.act) && !evidence.delete(said(entry)))
 			return { seq: entry.seq, why: 'the evidence says otherwise' }
-	}
 	const [left] = evidence.values()
 	return left === undefined ? null : { seq: null, why: `No line tells of ${left}.` }
 }

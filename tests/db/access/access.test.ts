@@ -13,15 +13,16 @@ import type { Viewer } from '@/lib/access/viewer'
 import { hash } from '@/lib/record/hash'
 import { day } from '@/lib/units/day'
 import { id } from '@/lib/units/id'
+import { agreementsOf } from '../agreements/steps'
 import { stepsOf } from '../proposals/steps'
 import { found, stranger, studio } from '../stage/studio'
 import { exported, takers } from './exports'
-import { moneyRows } from './money-rows'
-import { type House, rows as mainRows, type Outcome, type Person, persons, type Row, type Things } from './rows'
+import { type House, type Outcome, type Person, persons, type Row, type Things } from './outcomes'
+import { rows } from './rows'
 
 const of = studio()
-const rows = { ...mainRows, ...moneyRows }
 const { draft, page } = stepsOf(of)
+const { begun, issued } = agreementsOf(of)
 
 /** As everybody is to the things of the bakery. */
 const who: Record<Person, AnyPersonKey | 'nobody' | 'system'> = {
@@ -77,6 +78,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 	const { contacts, places } = found(await clientPage(designer, of.cast().clients[client].id))
 	const [place] = places
 	const attempt = of.once()
+	const { agreement, hash: document } = await issued(client)
 	await keepAttempt(await of.as(approver), attempt, { typed: { notes: ['Taller.'] }, errors: {} }, of.stamp())
 	return {
 		client: of.cast().clients[client].id,
@@ -91,6 +93,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 		version: (await draft(client)).version,
 		attempt,
 		invoice: invoiceOf(client),
+		...{ agreement, document, unissued: await begun(client) },
 		...(await visitOf(client)),
 	}
 }
@@ -111,6 +114,9 @@ const absent: Things = {
 	invoice: '2026-9999',
 	visit: id<'visit'>(absentId),
 	photo: id<'photo'>(absentId),
+	agreement: id<'agreement'>(absentId),
+	document: hash('e'.repeat(64)),
+	unissued: id<'agreement'>(absentId),
 }
 
 beforeEach(async () => {

@@ -15,12 +15,18 @@ import { isInvoiceNumber } from '@/lib/money/invoice/number'
 import { cents } from '@/lib/units/cents'
 import { day, moment } from '@/lib/units/day'
 import { id } from '@/lib/units/id'
-import { type House, type Row, row, type Things, to } from './rows'
+import {
+	designerDoes,
+	designerReads,
+	type House,
+	type Row,
+	row,
+	designerAndSystemRead as studioReads,
+	type Things,
+	to,
+} from './outcomes'
 
 const studioDoes = to('value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden', 'value')
-const studioReads = to('value', 'none', 'none', 'none', 'none', 'none', 'value')
-const designerReads = to('value', 'none', 'none', 'none', 'none', 'none', 'none')
-const designerDoes = to('value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden')
 const payerReads = to('value', 'hidden', 'value', 'forbidden', 'hidden', 'hidden', 'value')
 
 const muchLater = moment(new Date('2027-09-30T16:00:00Z'))

@@ -1,16 +1,20 @@
+import { eq } from 'drizzle-orm'
 import { beginAgreement, saveTerms } from '@/db/agreements/draft'
 import { issueAgreement } from '@/db/agreements/issue'
 import { type Payment, recordPayment } from '@/db/money/acts/record-payment'
 import { billDue, billNow } from '@/db/money/bills/bill-due'
 import { savePayWords } from '@/db/money/pay-words'
 import { readAccount } from '@/db/money/read-account'
+import { write } from '@/db/open'
+import { append } from '@/db/record/append'
+import { seal } from '@/db/record/seal'
+import { agreement, agreementSignature } from '@/db/schema'
 import type { ClientKey } from '@/demo/cast/clients'
 import type { ContainerKey } from '@/demo/cast/sites/containers'
 import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
 import type { Plan } from '@/lib/agreement/instalment/plan'
 import { emptyTerms } from '@/lib/agreement/terms'
-import { sha256 } from '@/lib/record/hash'
 import type { Season } from '@/lib/season/season'
 import { cents } from '@/lib/units/cents'
 import { day, type Moment } from '@/lib/units/day'
@@ -43,7 +47,7 @@ export function moneyOf(of: Studio) {
 			const payment = { ...paid, reference: '1042', invoice: null, keepRest: false, ...rest }
 			return recordPayment(await designer(), payment, of.stamp())
 		},
-		/** An agreement that both sides have signed; the client's signature is put there behind the house's back. */
+		/** An agreement that both sides have signed; the client's signature is put there as its own act puts it. */
 		agree: async ({ client, by, containers, cents: price, plan, at, season }: Agreeing): Promise<Id<'agreement'>> => {
 			const who = await designer()
 			const { id } = must(client, await beginAgreement(who, { client: idOf(client) }, of.stamp(at)))
@@ -68,16 +72,26 @@ export function moneyOf(of: Studio) {
 			const { version } = must(client, await saveTerms(who, { agreement: id, version: 1, terms }, of.stamp(at)))
 			const issuing = { agreement: id, version, signBy: day('2027-11-01'), once: of.once() }
 			const { hash } = must(client, await issueAgreement(who, issuing, of.stamp(at)))
+			const viewer = await of.as(by)
 			const { id: person } = of.cast().people[by]
-			stranger(of.folder(), (sqlite) => {
-				sqlite
-					.prepare(
-						`INSERT INTO agreement_signature (id, document, side, words, "by", at) VALUES (?, ?, 'client', ?, ?, ?)`,
-					)
-					.run(of.stamp().id(), hash, sha256(hash), person, of.stamp(at).at)
-				sqlite
-					.prepare("UPDATE agreement SET state = 'signed', in_force = issued, holds_until = to_day WHERE id = ?")
-					.run(id)
+			write((tx) => {
+				const stamp = of.stamp(at)
+				const words = seal(tx, stamp, idOf(client), { name: 'signed in a test' })
+				const signed = {
+					id: stamp.id<'signature'>(),
+					document: hash,
+					side: 'client',
+					words,
+					by: person,
+					at: stamp.at,
+				} as const
+				tx.insert(agreementSignature).values(signed).run()
+				tx.update(agreement)
+					.set({ state: 'signed', inForce: hash, holdsUntil: terms.to })
+					.where(eq(agreement.id, id))
+					.run()
+				const line = { act: 'agreement signed', object: `agreement ${id}`, client: idOf(client) } as const
+				append(tx, stamp, viewer, { ...line, facts: { number: 1, document: hash }, sealed: words })
 			})
 			return id
 		},

@@ -1,13 +1,25 @@
 import type Database from 'better-sqlite3'
 import { beforeEach, describe, expect, test } from 'vitest'
+import { saveTemplate } from '@/db/agreements/template'
 import { creditInvoice } from '@/db/money/acts/credit'
 import { connect, databaseFile } from '@/db/open'
+import { must } from '@/demo/play/must'
+import { defaultTemplate } from '@/lib/agreement/template/default-template'
 import { cents } from '@/lib/units/cents'
+import { agreementsOf } from '../agreements/steps'
 import { moneyOf } from '../money/steps'
 import { rowsIn } from '../stage/rows'
 import { found, stranger, studio } from '../stage/studio'
 
 const of = studio()
+const { issued } = agreementsOf(of)
+
+/** Agreements are no part of the play. */
+beforeEach(async () => {
+	const changed = { version: 1, clauses: defaultTemplate.clauses.slice(1) }
+	must('template', await saveTemplate(await of.as('designer'), changed, of.stamp()))
+	await issued('vet')
+})
 
 /** Something was asked for, and a part of it taken back. */
 beforeEach(async () => {
@@ -67,6 +79,7 @@ const upsert: Write = (sqlite, table) => {
 const evidence = [
 	...(['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const),
 	...(['invoice', 'credit_note', 'entry'] as const),
+	...(['agreement_template', 'agreement_document', 'agreement_signature'] as const),
 ] as const
 const writes: readonly (readonly [string, Write])[] = [
 	['UPDATE', (sqlite, table) => `UPDATE ${table} SET "${columnsOf(sqlite, table).at(-1)}" = '0'`],
@@ -100,6 +113,10 @@ const pushes: readonly (readonly [(typeof evidence)[number], string, Readonly<Re
 	['credit_note', 'its row', { rowid: 'rowid', number: another }],
 	['entry', 'its id', { seq: '99' }],
 	['entry', 'its place', { id: another }],
+	['agreement_document', 'its number', { hash: another }],
+	['agreement_document', 'its row', { rowid: 'rowid', hash: another, number: '99', supersedes: another }],
+	['agreement_signature', 'its side', { id: another }],
+	['agreement_signature', 'its row', { rowid: 'rowid', id: another, side: "'client'" }],
 ]
 
 const refusal = /(evidence is never altered|only an erasure may delete|event: out of order)$/
@@ -138,6 +155,9 @@ describe('a row of evidence that is new is taken', () => {
 		['invoice', { number: another }],
 		['credit_note', { number: another }],
 		['entry', { seq: '99', id: another }],
+		['agreement_template', { version: '9' }],
+		['agreement_document', { hash: another, number: '99', supersedes: another }],
+		['agreement_signature', { id: another, side: "'client'" }],
 	] as const)('%s', (table, anew) => {
 		erase(of.cast().clients.newcomer.id)
 		connections['our connection']((sqlite) =>
