@@ -14,7 +14,9 @@ import {
 	client,
 	contact,
 	container,
+	entry,
 	erasure,
+	invoice,
 	knownDevice,
 	outbox,
 	person,
@@ -75,6 +77,17 @@ function erasePlaces(tx: Tx, of: ClientId): void {
 	tx.update(place).set({ name: erased, address: erased, accessNote: '' }).where(eq(place.clientId, of)).run()
 }
 
+/** Mails about what a client owes and paid. */
+function aboutMoney(tx: Tx, of: ClientId) {
+	const invoices = tx.select({ number: invoice.number }).from(invoice).where(eq(invoice.clientId, of))
+	const entries = tx.select({ id: entry.id }).from(entry).where(eq(entry.clientId, of))
+	return or(
+		sql`json_extract(${outbox.facts}, '$.invoice') IN ${invoices}`,
+		sql`json_extract(${outbox.facts}, '$.entry') IN ${entries}`,
+		sql`json_extract(${outbox.facts}, '$.account') = ${of}`,
+	)
+}
+
 /** Mails to those who go, and mails to anybody about the client. */
 function mailsOf(tx: Tx, of: ClientId, people: readonly PersonId[]): Id<'mail'>[] {
 	const own = tx.select({ id: proposal.id }).from(proposal).where(eq(proposal.clientId, of))
@@ -83,7 +96,7 @@ function mailsOf(tx: Tx, of: ClientId, people: readonly PersonId[]): Id<'mail'>[
 	const agreements = tx.select({ id: agreement.id }).from(agreement).where(eq(agreement.clientId, of))
 	const ofAgreement = sql`json_extract(${outbox.facts}, '$.agreement') IN ${agreements}`
 	const ofVisit = sql`json_extract(${outbox.facts}, '$.visit') IN ${visits}`
-	const theirs = or(about, ofAgreement, ofVisit, inArray(outbox.personId, [...people]))
+	const theirs = or(about, ofAgreement, ofVisit, aboutMoney(tx, of), inArray(outbox.personId, [...people]))
 	return tx
 		.select({ id: outbox.id })
 		.from(outbox)

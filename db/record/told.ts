@@ -6,6 +6,7 @@ import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
 import { answer, erasure, rates, revision } from '../schema'
 import { agreementActs, agreementEvidence } from './told-agreements'
+import { moneyActs, moneyEvidence } from './told-money'
 
 type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
 
@@ -20,7 +21,7 @@ const erased: RecordedAct = 'client erased'
 const rated: RecordedAct = 'rates changed'
 const answering = new Set<string>(Object.values(answers))
 const agreeing = new Set<string>(agreementActs)
-const telling = new Set<string>([published, erased, rated, ...answering, ...agreeing])
+const telling = new Set<string>([published, erased, rated, ...answering, ...agreeing, ...moneyActs])
 
 const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
 	canonical({ act, at, actor, object, facts, sealed })
@@ -94,6 +95,9 @@ const personOf = (actor: string) => actor.slice(actor.indexOf(' ') + 1)
 const agreements = (db: Reading): (readonly [says: string, what: string])[] =>
 	agreementEvidence(db).map(({ by: actor, what, ...told }) => [says({ ...told, actor }), what])
 
+const money = (db: Reading): (readonly [says: string, what: string])[] =>
+	moneyEvidence(db).map(({ what, ...told }) => [says(told), what])
+
 /** A line of an agreement names what was issued or signed; whatever else it tells, no other piece of evidence does. */
 function agreed({ facts, actor, ...entry }: Entry): string {
 	const named = Object.entries(facts).filter(([key]) => ['version', 'number', 'document'].includes(key))
@@ -117,7 +121,8 @@ export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines), ...agreements(db)])
+	const own = [...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)]
+	const evidence = new Map([...own, ...agreements(db), ...money(db)])
 	for (const { entry } of lines)
 		if (telling.has(entry.act) && !evidence.delete(said(entry)))
 			return { seq: entry.seq, why: 'the evidence says otherwise' }

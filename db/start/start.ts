@@ -6,7 +6,7 @@ import { migrate } from 'drizzle-orm/better-sqlite3/migrator'
 import { openSideFile } from '../house/side-file'
 import { connect, databaseFile, openDatabase } from '../open'
 
-const migrations = join(process.cwd(), 'db', 'migrations')
+const migrations = join(process.cwd(), 'db', 'schema', 'migrations')
 
 /** The migrator's own table, made by the library. */
 const notOurs = new Set(['__drizzle_migrations'])

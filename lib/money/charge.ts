@@ -72,6 +72,22 @@ export function inTurn(charge: Charge, amounts: readonly Cents[]): { parts: Char
 	return { parts, left }
 }
 
+/** Several as one: the tax of a rate stands once. */
+export function together(charges: readonly Charge[]): Charge {
+	const rates = [...new Set(charges.flatMap(({ tax }) => tax.map(({ milliPercent }) => milliPercent)))]
+	return {
+		netCents: sum(charges.map(({ netCents }) => netCents)),
+		tax: rates.map((milliPercent) => {
+			const at = charges.flatMap(({ tax }) => tax.filter((each) => each.milliPercent === milliPercent))
+			return {
+				milliPercent,
+				baseCents: sum(at.map(({ baseCents }) => baseCents)),
+				cents: sum(at.map((each) => each.cents)),
+			}
+		}),
+	}
+}
+
 /** The tax of the rates at which there is something. */
 export const taxed = ({ tax }: Charge): TaxShare[] =>
 	tax.filter(({ baseCents, cents: amount }) => baseCents !== 0 || amount !== 0)

@@ -20,7 +20,7 @@ export type Answering = {
 }
 export type Answered =
 	| { readonly ok: true; readonly reference: string }
-	| { readonly ok: false; readonly why: Refusal | NotOffered | 'sent before' | 'erased' }
+	| { readonly ok: false; readonly why: Refusal | NotOffered | 'sent before' | 'erased' | 'billed by the agreement' }
 	| Denied
 
 /** An answer that may be given, with all that it is given to. */

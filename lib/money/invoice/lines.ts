@@ -10,7 +10,7 @@ export type Telling = {
 	readonly about: string
 	/** Everything that was approved and is asked for apart, tax not in it. */
 	readonly rows: readonly { readonly label: string; readonly cents: Cents }[]
-	/** The invoice of the deposit, and what it asked for before tax. */
+	/** The invoice of the deposit, and what it asked for before tax; null of one that was asked for elsewhere. */
 	readonly deposit: { readonly number: InvoiceNumber; readonly netCents: Cents } | null
 }
 
@@ -19,9 +19,9 @@ const one = (words: string, amount: Cents): DocumentLine => ({ words, count: 1, 
 const rowLines = ({ rows }: Telling) => rows.map(({ label, cents: amount }) => one(label, amount))
 
 /** Everything in full, less what the deposit asked for already. */
-function balanceLines(telling: Telling): DocumentLine[] {
+function balanceLines(telling: Telling, net: Cents): DocumentLine[] {
 	const { deposit } = telling
-	if (deposit === null) throw new Error('lines: a balance without the invoice of its deposit')
+	if (deposit === null) return [one(`Balance: ${capital(telling.about)}`, net)]
 	return [...rowLines(telling), one(`Less the deposit, invoice ${deposit.number}`, cents(-deposit.netCents))]
 }
 
@@ -32,7 +32,7 @@ export function linesOf({ part, charge: { netCents } }: Bill, telling: Telling):
 		case 'whole':
 			return rowLines(telling)
 		case 'balance':
-			return balanceLines(telling)
+			return balanceLines(telling, netCents)
 		case 'deposit':
 			return [one(`Deposit: ${about}`, netCents)]
 		case 'remains':

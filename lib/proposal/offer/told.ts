@@ -3,7 +3,7 @@ import type { Day } from '../../units/day'
 import type { NotOffered } from '../answer'
 import type { Refusal, State } from '../state'
 
-export type AnswerRefusal = Refusal | NotOffered | 'sent before' | 'erased'
+export type AnswerRefusal = Refusal | NotOffered | 'sent before' | 'erased' | 'billed by the agreement'
 
 /** What a client is told when an answer was not taken. Nothing half was done. */
 const refusals: Record<AnswerRefusal, string> = {
@@ -36,6 +36,8 @@ const refusals: Record<AnswerRefusal, string> = {
 		'One of the extras belongs where every container is left out. Your answer was not taken.',
 	'sent before': 'This form has been sent before. Nothing was changed a second time.',
 	erased: 'What stood here has been erased.',
+	'billed by the agreement':
+		'Your agreement asks for this season already, so this price would ask twice. Your answer was not taken: write to us, and we will put it right.',
 }
 
 /** Before an answer was tried: somebody who goes on choosing may still think of the revision before. */

@@ -4,6 +4,7 @@ import { writePhoto } from '@/db/clients/visits/photos/files'
 import { visitsAt } from '@/db/clients/visits/read-visits'
 import { keepAttempt } from '@/db/house/attempts'
 import { sideFile } from '@/db/house/side-file'
+import { billNow } from '@/db/money/bills/bill-due'
 import { planSeason } from '@/db/studio/seasons'
 import type { ClientKey } from '@/demo/cast/clients'
 import { must } from '@/demo/play/must'
@@ -65,6 +66,13 @@ async function visitOf(client: ClientKey): Promise<Pick<Things, 'visit' | 'photo
 	return { visit: found(visit).id, photo }
 }
 
+/** The autumn of each was asked for before. */
+const invoiceOf = (client: ClientKey): string =>
+	stranger(of.folder(), (sqlite) => {
+		const asked = sqlite.prepare<[string], string>('SELECT number FROM invoice WHERE client_id = ?').pluck()
+		return found(asked.get(of.cast().clients[client].id))
+	})
+
 async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: AnyPersonKey): Promise<Things> {
 	const designer = await of.as('designer')
 	const { contacts, places } = found(await clientPage(designer, of.cast().clients[client].id))
@@ -84,6 +92,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 		revision: (await page(client)).hash,
 		version: (await draft(client)).version,
 		attempt,
+		invoice: invoiceOf(client),
 		...{ agreement, document, unissued: await begun(client) },
 		...(await visitOf(client)),
 	}
@@ -102,6 +111,7 @@ const absent: Things = {
 	revision: hash('f'.repeat(64)),
 	version: 2,
 	attempt: id<'once'>(absentId),
+	invoice: '2026-9999',
 	visit: id<'visit'>(absentId),
 	photo: id<'photo'>(absentId),
 	agreement: id<'agreement'>(absentId),
@@ -110,6 +120,8 @@ const absent: Things = {
 }
 
 beforeEach(async () => {
+	for (const client of ['bakery', 'dental'] as const)
+		await billNow(await of.as('designer'), { client: of.cast().clients[client].id }, of.stamp())
 	const unbegun = must('summer', await planSeason(await of.as('designer'), summer, of.stamp())).id
 	const { mail, cover } = stranger(of.folder(), (sqlite) => {
 		sqlite.exec('UPDATE proposal SET seen_at = NULL')

@@ -30,6 +30,8 @@ export type Things = {
 	readonly version: number
 	/** Of what the client's approver typed. */
 	readonly attempt: Id<'once'>
+	/** The number of one that was sent to them. */
+	readonly invoice: string
 	readonly visit: VisitId
 	readonly photo: PhotoId
 	/** Issued, and what was issued; the other is still being written. */

@@ -74,6 +74,7 @@ import { day, moment } from '@/lib/units/day'
 import { hex } from '@/lib/units/hex'
 import { hollyTraits } from '../catalogue/holly-traits'
 import { agreementRows } from './agreement-rows'
+import { moneyRows } from './money-rows'
 import {
 	approverAnswers,
 	contactReads,
@@ -159,6 +160,7 @@ const everyPot = { place: '', option: null, extras: [], leftOut: [], hour: 'day'
 /** Function × person, over the things of the approver's and the looker's own client. */
 export const rows: Readonly<Record<string, Row>> = {
 	...agreementRows,
+	...moneyRows,
 	'catalogue/library readLibrary': row('studio', designerReads)((viewer) => readLibrary(viewer)),
 	'catalogue/materials listMaterials': row('studio', designerReads)((viewer) => listMaterials(viewer)),
 	'catalogue/materials saveMaterial': row(

@@ -22,6 +22,7 @@ export const commandSchema = z.discriminatedUnion('does', [
 	}),
 	z.strictObject({ does: z.literal('use the link'), ...common, token: z.string() }),
 	z.strictObject({ does: z.literal('lease'), ...common, most: z.int() }),
+	z.strictObject({ does: z.literal('bill'), ...common }),
 ])
 
 export type Command = z.output<typeof commandSchema>

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { keepToken } from '@/db/sign-in/token'
 import { sha256 } from '@/lib/record/hash'
+import { moneyOf } from '../money/steps'
 import { stepsOf } from '../proposals/steps'
 import { rowsIn } from '../stage/rows'
 import { later, stranger, studio } from '../stage/studio'
@@ -69,4 +70,18 @@ test('two senders that look for mail at the same moment never take the same', as
 		expect(new Set(said.flat()).size).toBe(10)
 	}
 	expect(unsent).toHaveLength(12)
+})
+
+test('two processes that bill at the same moment ask for everything once, without a gap in the numbers', async () => {
+	const { sayHowToPay, numbers } = moneyOf(of)
+	await sayHowToPay()
+	stranger(of.folder(), (sqlite) =>
+		sqlite.exec("DROP TRIGGER event_no_update; UPDATE event SET facts = replace(facts, '2026-10-06', '2026-01-01')"),
+	)
+	const command = { does: 'bill', now: of.cast().now } as const
+	const said = await two.race(of.folder(), command, command)
+	const both = said.map(Number).reduce((all, each) => all + each, 0)
+	expect(both).toBe(22)
+	expect(numbers()).toEqual(Array.from({ length: both }, (_, index) => `2026-${String(index + 1).padStart(4, '0')}`))
+	expect(count('SELECT count(DISTINCT bill) FROM invoice')).toBe(both)
 })

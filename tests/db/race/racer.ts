@@ -1,3 +1,4 @@
+import { billDue } from '@/db/money/bills/bill-due'
 import { openDatabase } from '@/db/open'
 import { leaseMail } from '@/db/outbox/lease'
 import { approve } from '@/db/proposals/answers/approve'
@@ -23,6 +24,8 @@ async function run(command: Command): Promise<unknown> {
 			const leased = await leaseMail(await viewerOf('system'), command.most, stamp)
 			return leased.map(({ id }) => id)
 		}
+		case 'bill':
+			return billDue(await viewerOf('system'), stamp)
 		default:
 			return command satisfies never
 	}

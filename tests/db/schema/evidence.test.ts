@@ -1,10 +1,13 @@
 import type Database from 'better-sqlite3'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { saveTemplate } from '@/db/agreements/template'
+import { creditInvoice } from '@/db/money/acts/credit'
 import { connect, databaseFile } from '@/db/open'
 import { must } from '@/demo/play/must'
 import { defaultTemplate } from '@/lib/agreement/template/default-template'
+import { cents } from '@/lib/units/cents'
 import { agreementsOf } from '../agreements/steps'
+import { moneyOf } from '../money/steps'
 import { rowsIn } from '../stage/rows'
 import { found, stranger, studio } from '../stage/studio'
 
@@ -16,6 +19,20 @@ beforeEach(async () => {
 	const changed = { version: 1, clauses: defaultTemplate.clauses.slice(1) }
 	must('template', await saveTemplate(await of.as('designer'), changed, of.stamp()))
 	await issued('vet')
+})
+
+/** Something was asked for, and a part of it taken back. */
+beforeEach(async () => {
+	const { byHand, account } = moneyOf(of)
+	await byHand('dental')
+	const [asked] = (await account('dental')).account.invoices
+	const crediting = {
+		client: of.cast().clients.dental.id,
+		invoice: found(asked).number,
+		cents: cents(700),
+		reason: 'One pot.',
+	}
+	await creditInvoice(await of.as('designer'), crediting, of.stamp())
 })
 
 /** As the site is connected, and as anybody is who opens the file with the library's own settings. */
@@ -61,6 +78,7 @@ const upsert: Write = (sqlite, table) => {
 
 const evidence = [
 	...(['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const),
+	...(['invoice', 'credit_note', 'entry'] as const),
 	...(['agreement_template', 'agreement_document', 'agreement_signature'] as const),
 ] as const
 const writes: readonly (readonly [string, Write])[] = [
@@ -91,6 +109,10 @@ const pushes: readonly (readonly [(typeof evidence)[number], string, Readonly<Re
 	['event', 'the line before it', { seq: nextSeq, hash: another }],
 	['erasure', 'its row', { rowid: 'rowid', id: another }],
 	['sealed_text', 'its row', { rowid: 'rowid', hash: another }],
+	['invoice', 'its row', { rowid: 'rowid', number: another }],
+	['credit_note', 'its row', { rowid: 'rowid', number: another }],
+	['entry', 'its id', { seq: '99' }],
+	['entry', 'its place', { id: another }],
 	['agreement_document', 'its number', { hash: another }],
 	['agreement_document', 'its row', { rowid: 'rowid', hash: another, number: '99', supersedes: another }],
 	['agreement_signature', 'its side', { id: another }],
@@ -130,6 +152,9 @@ describe('a row of evidence that is new is taken', () => {
 		['erasure', { id: another }],
 		['rates', { version: '7' }],
 		['sealed_text', { hash: another }],
+		['invoice', { number: another }],
+		['credit_note', { number: another }],
+		['entry', { seq: '99', id: another }],
 		['agreement_template', { version: '9' }],
 		['agreement_document', { hash: another, number: '99', supersedes: another }],
 		['agreement_signature', { id: another, side: "'client'" }],

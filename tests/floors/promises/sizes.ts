@@ -27,7 +27,7 @@ describe('sizes', () => {
 		{
 			name: 'nothing in migrations, nor in a long cast',
 			files: {
-				...children('db/migrations', 20),
+				...children('db/schema/migrations', 20),
 				'demo/cast/a.ts': lines(300),
 				'tests/a.test.ts': lines(300),
 				...children('lib', 15),

@@ -8,7 +8,7 @@ const lines: Limit = { look: 150, most: 250 }
 const children: Limit = { look: 12, most: 16 }
 
 const measured = /\.(m?[jt]sx?|css)$/
-const long = ['db/migrations', 'demo/cast', 'tests']
+const long = ['db/schema/migrations', 'demo/cast', 'tests']
 
 const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').length
 
@@ -26,7 +26,9 @@ function folders({ files }: Code): { path: string; count: number }[] {
 			const folder = parts.slice(0, depth).join('/')
 			inside.set(folder, (inside.get(folder) ?? new Set()).add(name))
 		})
-	return [...inside].filter(([path]) => !isIn(path, 'db/migrations')).map(([path, all]) => ({ path, count: all.size }))
+	return [...inside]
+		.filter(([path]) => !isIn(path, 'db/schema/migrations'))
+		.map(([path, all]) => ({ path, count: all.size }))
 }
 
 const inFile = ({ path, count }: { path: string; count: number }): Problem => ({

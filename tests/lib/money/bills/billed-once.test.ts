@@ -4,7 +4,7 @@ import { chargeCents } from '@/lib/money/charge'
 import { seasonName } from '@/lib/season/season'
 import { cents } from '@/lib/units/cents'
 import { type Asked, charge } from '../sample'
-import { type Act, type Approved, begin, type Signed, seasons, step, toDo, type World } from './history'
+import { type Act, type Approved, begin, type Signed, seasons, step, toDo, type World, wholeOf } from './history'
 
 const season = fc.nat(1)
 const perMille = fc.oneof(fc.constantFrom(0, 500, 1000), fc.nat(1000))
@@ -55,11 +55,11 @@ function owedOf({ asked: of, since }: Approved): number {
 	return since.is === 'cancelled' ? Math.max(0, since.remainsCents - of.agreed) : depositOf(of)
 }
 
-function owedOfAgreement({ signedOn, instalments, ended, charge: of }: Signed, { today }: World): number {
-	if (ended !== null) return Math.min(ended.owedCents, chargeCents(of))
+function owedOfAgreement({ signedOn, instalments, ended }: Signed, { today }: World): number {
+	if (ended !== null) return Math.min(ended.owedCents, wholeOf({ instalments }))
 	return instalments
-		.filter(({ dueOn }) => dueOn <= today || signedOn > dueOn)
-		.reduce((all, each) => all + each.cents, 0)
+		.filter(({ dueOn }) => dueOn !== null && (dueOn <= today || signedOn > dueOn))
+		.reduce((all, each) => all + chargeCents(each.charge), 0)
 }
 
 const billed = (world: World, begins: string) => {

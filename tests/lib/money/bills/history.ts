@@ -87,20 +87,23 @@ function approve(world: World, season: number, asked: Asked): World {
 function sign(world: World, { covers, parts }: Extract<Act, { do: 'sign' }>): World {
 	const signed: Signed = {
 		...{ agreement: agreementId(world.agreements.length + 1), signedOn: world.today, ended: null },
-		charge: charge(parts.reduce((all, each) => all + each.cents, 0)),
 		instalments: parts.map(({ after, cents: amount }) => ({
 			dueOn: addDays(world.today, after - 20),
-			cents: cents(amount),
+			charge: charge(amount),
+			since: 1,
 		})),
 		covers: seasons.filter((_, index) => covers[index]),
 	}
 	return { ...world, agreements: [...world.agreements, signed] }
 }
 
+export const wholeOf = ({ instalments }: Pick<Agreed, 'instalments'>): number =>
+	instalments.reduce((all, each) => all + chargeCents(each.charge), 0)
+
 function end(world: World, perMille: number): World {
 	const last = world.agreements.at(-1)
 	if (last === undefined || last.ended !== null) return world
-	const ended = { on: world.today, owedCents: shareOf(chargeCents(last.charge), perMille), netDays: 0 }
+	const ended = { on: world.today, owedCents: shareOf(wholeOf(last), perMille), netDays: 0 }
 	return { ...world, agreements: [...world.agreements.slice(0, -1), { ...last, ended }] }
 }
 

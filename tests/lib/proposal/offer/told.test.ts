@@ -27,6 +27,7 @@ const refusals: Record<AnswerRefusal, RegExp> = {
 	'nothing would be left': /Nothing would be left.*not taken/,
 	'that extra belongs where everything is left out': /every container is left out.*not taken/,
 	'sent before': /sent before.*Nothing was changed/,
+	'billed by the agreement': /asks for this season already.*was not taken: write to us/,
 	erased: /has been erased/,
 }
 const all = Object.entries(refusals)

@@ -9,7 +9,7 @@ import { season } from '@/db/schema'
 import { start } from '@/db/start/start'
 import { day } from '@/lib/units/day'
 import { id } from '@/lib/units/id'
-import { emptyStudio, found, stranger } from './stage/studio'
+import { emptyStudio, found, stranger } from '../stage/studio'
 
 const { folder } = emptyStudio()
 afterEach(() => vi.unstubAllEnvs())
