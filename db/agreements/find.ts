@@ -1,7 +1,8 @@
 import { and, eq, sql } from 'drizzle-orm'
 import type { Act } from '@/lib/access/table'
 import type { Viewer } from '@/lib/access/viewer'
-import { type Dated, type State, stateOf } from '@/lib/agreement/state'
+import { standingOf } from '@/lib/agreement/standing'
+import type { State } from '@/lib/agreement/state'
 import { type Day, dayOf } from '@/lib/units/day'
 import type { Id } from '@/lib/units/id'
 import { prepared, type Reading } from '../open'
@@ -32,13 +33,6 @@ const agreementFor = prepared((db) =>
 		.where(and(eq(agreement.id, sql.placeholder('id')), visibleNow(agreement.clientId)))
 		.prepare(),
 )
-
-const dated = (hash: Dated['hash'] | null, until: Day | null): Dated | null =>
-	hash === null || until === null ? null : { hash, until }
-
-/** Where an agreement stands on a day of the studio's time zone. */
-export const standingOf = ({ state, issued, to, inForce, holdsUntil }: AgreementRow, today: Day): State =>
-	stateOf(state, dated(issued, to), dated(inForce, holdsUntil), today)
 
 /** An agreement that the viewer may see and do `act` to, with where it stands today in the studio's time zone. */
 export function findAgreement(

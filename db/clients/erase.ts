@@ -6,9 +6,11 @@ import type { Hash } from '@/lib/record/hash'
 import type { ClientId, Id, PersonId, PhotoId } from '@/lib/units/id'
 import { documentsOf } from '../agreements/documents'
 import { removePapers } from '../agreements/papers/files'
+import { removeScans } from '../agreements/scans/files'
 import { dataFolder, type Tx, write } from '../open'
 import { append } from '../record/append'
 import {
+	agreement,
 	client,
 	contact,
 	container,
@@ -26,6 +28,7 @@ import {
 import { shutOut } from '../sign-in/shut-out'
 import type { Stamp } from '../stamp'
 import { type Denied, denied, hidden } from '../viewer'
+import { closeAgreements, scansOf } from './erased/close-agreements'
 import { closeProposals } from './erased/close-proposals'
 import { eraseVisits } from './erased/erase-visits'
 import { removePhotos } from './visits/photos/files'
@@ -77,8 +80,10 @@ function mailsOf(tx: Tx, of: ClientId, people: readonly PersonId[]): Id<'mail'>[
 	const own = tx.select({ id: proposal.id }).from(proposal).where(eq(proposal.clientId, of))
 	const visits = tx.select({ id: visit.id }).from(visit).where(eq(visit.clientId, of))
 	const about = sql`json_extract(${outbox.facts}, '$.proposal') IN ${own}`
+	const agreements = tx.select({ id: agreement.id }).from(agreement).where(eq(agreement.clientId, of))
+	const ofAgreement = sql`json_extract(${outbox.facts}, '$.agreement') IN ${agreements}`
 	const ofVisit = sql`json_extract(${outbox.facts}, '$.visit') IN ${visits}`
-	const theirs = or(about, ofVisit, inArray(outbox.personId, [...people]))
+	const theirs = or(about, ofAgreement, ofVisit, inArray(outbox.personId, [...people]))
 	return tx
 		.select({ id: outbox.id })
 		.from(outbox)
@@ -103,6 +108,7 @@ type Erased = {
 	readonly mails: readonly Id<'mail'>[]
 	readonly photos: readonly PhotoId[]
 	readonly papers: readonly Hash[]
+	readonly scans: readonly Hash[]
 }
 
 function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stamp): Erased | Denied {
@@ -111,17 +117,19 @@ function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stam
 	const mails = mailsOf(tx, of, people)
 	tx.insert(erasure).values({ id: stamp.id<'erasure'>(), clientId: of, at: stamp.at, by }).run()
 	append(tx, stamp, viewer, { act: 'client erased', object: `client ${of}`, client: of })
+	const scans = scansOf(tx, of)
 	tx.delete(sealedText).where(eq(sealedText.clientId, of)).run()
 	const unsent = and(inArray(outbox.id, mails), isNull(outbox.sentAt), isNull(outbox.droppedAt))
 	tx.update(outbox).set({ droppedAt: stamp.at }).where(unsent).run()
 	erasePersons(tx, people, stamp)
 	erasePlaces(tx, of)
 	closeProposals(tx, stamp, viewer, of)
+	closeAgreements(tx, stamp, viewer, of)
 	const photos = eraseVisits(tx, of)
 	tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
 	const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
 	tx.update(client).set(blank).where(eq(client.id, of)).run()
-	return { ok: true, mails, photos, papers: documentsOf(tx, of) }
+	return { ok: true, mails, photos, scans, papers: documentsOf(tx, of) }
 }
 
 /**
@@ -137,5 +145,6 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 	deleteCopies(said.mails)
 	removePhotos(said.photos)
 	removePapers(said.papers)
+	removeScans(said.scans)
 	return { ok: true }
 }

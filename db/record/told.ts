@@ -5,6 +5,7 @@ import type { Entry, Kept } from '@/lib/record/chain'
 import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
 import { answer, erasure, rates, revision } from '../schema'
+import { agreementActs, agreementEvidence } from './told-agreements'
 
 type Told = Pick<Entry, 'at' | 'actor' | 'object' | 'facts' | 'sealed'> & { readonly act: string }
 
@@ -18,7 +19,8 @@ const published: RecordedAct = 'proposal published'
 const erased: RecordedAct = 'client erased'
 const rated: RecordedAct = 'rates changed'
 const answering = new Set<string>(Object.values(answers))
-const telling = new Set<string>([published, erased, rated, ...answering])
+const agreeing = new Set<string>(agreementActs)
+const telling = new Set<string>([published, erased, rated, ...answering, ...agreeing])
 
 const says = ({ act, at, actor, object, facts, sealed }: Told): string =>
 	canonical({ act, at, actor, object, facts, sealed })
@@ -86,24 +88,39 @@ function versions(db: Reading, lines: readonly Kept[]): (readonly [says: string,
 		})
 }
 
+/** Who did it, whether as a contact or as the studio. */
+const personOf = (actor: string) => actor.slice(actor.indexOf(' ') + 1)
+
+const agreements = (db: Reading): (readonly [says: string, what: string])[] =>
+	agreementEvidence(db).map(({ by: actor, what, ...told }) => [says({ ...told, actor }), what])
+
+/** A line of an agreement names what was issued or signed; whatever else it tells, no other piece of evidence does. */
+function agreed({ facts, actor, ...entry }: Entry): string {
+	const named = Object.entries(facts).filter(([key]) => ['version', 'number', 'document'].includes(key))
+	return says({ ...entry, actor: personOf(actor), facts: Object.fromEntries(named) })
+}
+
+/** What the evidence has to say for the line to stand. */
+function said(entry: Entry): string {
+	if (agreeing.has(entry.act)) return agreed(entry)
+	const { extras, leftOut, places, ...facts } = entry.facts
+	const texts = {
+		extras: asText(extras),
+		leftOut: asText(leftOut),
+		...(places !== undefined && { places: asText(places) }),
+	}
+	return says({ ...entry, facts: { ...facts, ...(answering.has(entry.act) ? texts : {}) } })
+}
+
 /** The first line whose evidence is gone or says otherwise; else the first piece of evidence that no line tells of. */
 export function untold(
 	db: Reading,
 	lines: readonly Kept[],
 ): { readonly seq: number | null; readonly why: string } | null {
-	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines)])
-	for (const { entry } of lines) {
-		if (!telling.has(entry.act)) continue
-		const { extras, leftOut, places, ...facts } = entry.facts
-		const texts = {
-			extras: asText(extras),
-			leftOut: asText(leftOut),
-			...(places !== undefined && { places: asText(places) }),
-		}
-		const lists = answering.has(entry.act) ? texts : {}
-		if (!evidence.delete(says({ ...entry, facts: { ...facts, ...lists } })))
+	const evidence = new Map([...revisions(db), ...given(db), ...erasures(db), ...versions(db, lines), ...agreements(db)])
+	for (const { entry } of lines)
+		if (telling.has(entry.act) && !evidence.delete(said(entry)))
 			return { seq: entry.seq, why: 'the evidence says otherwise' }
-	}
 	const [left] = evidence.values()
 	return left === undefined ? null : { seq: null, why: `No line tells of ${left}.` }
 }

@@ -12,13 +12,16 @@ import type { Viewer } from '@/lib/access/viewer'
 import { hash } from '@/lib/record/hash'
 import { day } from '@/lib/units/day'
 import { id } from '@/lib/units/id'
+import { agreementsOf } from '../agreements/steps'
 import { stepsOf } from '../proposals/steps'
 import { found, stranger, studio } from '../stage/studio'
 import { exported, takers } from './exports'
-import { type House, type Outcome, type Person, persons, type Row, rows, type Things } from './rows'
+import { type House, type Outcome, type Person, persons, type Row, type Things } from './outcomes'
+import { rows } from './rows'
 
 const of = studio()
 const { draft, page } = stepsOf(of)
+const { begun, issued } = agreementsOf(of)
 
 /** As everybody is to the things of the bakery. */
 const who: Record<Person, AnyPersonKey | 'nobody' | 'system'> = {
@@ -67,6 +70,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 	const { contacts, places } = found(await clientPage(designer, of.cast().clients[client].id))
 	const [place] = places
 	const attempt = of.once()
+	const { agreement, hash: document } = await issued(client)
 	await keepAttempt(await of.as(approver), attempt, { typed: { notes: ['Taller.'] }, errors: {} }, of.stamp())
 	return {
 		client: of.cast().clients[client].id,
@@ -80,6 +84,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 		revision: (await page(client)).hash,
 		version: (await draft(client)).version,
 		attempt,
+		...{ agreement, document, unissued: await begun(client) },
 		...(await visitOf(client)),
 	}
 }
@@ -99,6 +104,9 @@ const absent: Things = {
 	attempt: id<'once'>(absentId),
 	visit: id<'visit'>(absentId),
 	photo: id<'photo'>(absentId),
+	agreement: id<'agreement'>(absentId),
+	document: hash('e'.repeat(64)),
+	unissued: id<'agreement'>(absentId),
 }
 
 beforeEach(async () => {

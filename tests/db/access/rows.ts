@@ -53,7 +53,6 @@ import { toInstall } from '@/db/proposals/to-install'
 import { verify } from '@/db/record/verify'
 import { changeAddress } from '@/db/sign-in/change-address'
 import { endOwnSession, ownSessions, signOutEverywhere } from '@/db/sign-in/own-sessions'
-import type { Stamp } from '@/db/stamp'
 import { applyCollection } from '@/db/studio/collection/apply'
 import { changeCollection } from '@/db/studio/collection/change'
 import { readCollection } from '@/db/studio/collection/read'
@@ -68,107 +67,32 @@ import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
 import { endStaff, listStaff } from '@/db/studio/staff'
 import { readSettings, saveSettings, studioName, whoIs } from '@/db/studio/studio'
 import { round } from '@/demo/cast/vessels'
-import type { Viewer } from '@/lib/access/viewer'
 import { defaultRates } from '@/lib/pricing/rates'
 import { emptyDraft } from '@/lib/proposal/draft'
-import type { Hash } from '@/lib/record/hash'
 import { cents } from '@/lib/units/cents'
-import { day, type Moment, moment } from '@/lib/units/day'
+import { day, moment } from '@/lib/units/day'
 import { hex } from '@/lib/units/hex'
-import type {
-	ClientId,
-	ContainerId,
-	Id,
-	MaterialId,
-	PersonId,
-	PhotoId,
-	PlaceId,
-	ProposalId,
-	SeasonId,
-	VisitId,
-} from '@/lib/units/id'
 import { hollyTraits } from '../catalogue/holly-traits'
-
-/** The things of one client. */
-export type Things = {
-	readonly client: ClientId
-	readonly place: PlaceId
-	readonly container: ContainerId
-	readonly colour: Id<'site colour'>
-	/** Of the same place. */
-	readonly otherColour: Id<'site colour'>
-	readonly contact: Id<'contact'>
-	readonly person: PersonId
-	readonly proposal: ProposalId
-	readonly revision: Hash
-	readonly version: number
-	/** Of what the client's approver typed. */
-	readonly attempt: Id<'once'>
-	readonly visit: VisitId
-	readonly photo: PhotoId
-}
-/** The things of the studio. */
-export type House = {
-	readonly season: SeasonId
-	/** One that nobody has a proposal for. */
-	readonly unbegun: SeasonId
-	readonly helper: PersonId
-	readonly material: MaterialId
-	/** Of which storage holds some. */
-	readonly stored: MaterialId
-	readonly mail: Id<'mail'>
-	/** Key of the cover of some client's proposal: who holds it sees that one, whoever they are. */
-	readonly cover: string
-	readonly once: () => Id<'once'>
-	readonly stamp: (at?: Moment) => Stamp
-}
-
-export const persons = ['designer', 'helper', 'approver', 'looker', 'of another client', 'nobody', 'system'] as const
-export type Person = (typeof persons)[number]
-
-/** `none`: undefined, an empty list or nothing counted. `done`: nothing said, something written. */
-export type Outcome = 'value' | 'done' | 'none' | 'hidden' | 'forbidden'
-
-type Call = (viewer: Viewer, things: Things, house: House) => Promise<unknown>
-export type Row = {
-	readonly call: Call
-	readonly of: 'client' | 'studio'
-	readonly gives: Readonly<Record<Person, Outcome>>
-}
-
-/** What each gets, in the order of `persons`; one for all of a kind where the kind is given alone. */
-const to = (
-	...[designer, helper, approver, looker, other, nobody, system]: readonly [
-		Outcome,
-		Outcome,
-		Outcome,
-		Outcome,
-		Outcome,
-		Outcome,
-		Outcome,
-	]
-) => ({
-	designer,
-	helper,
-	approver,
-	looker,
-	'of another client': other,
-	nobody,
-	system,
-})
-
-const row =
-	(of: Row['of'], gives: Row['gives']) =>
-	(call: Call): Row => ({ of, gives, call })
-
-const designerReads = to('value', 'none', 'none', 'none', 'none', 'none', 'none')
-const designerDoes = to('value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden')
-const designerAndSystemRead = to('value', 'none', 'none', 'none', 'none', 'none', 'value')
-const systemReads = to('none', 'none', 'none', 'none', 'none', 'none', 'value')
-const systemDoes = to('none', 'none', 'none', 'none', 'none', 'none', 'done')
-const approverAnswers = to('forbidden', 'hidden', 'value', 'forbidden', 'hidden', 'hidden', 'hidden')
-const everybodyReads = to('value', 'value', 'value', 'value', 'value', 'value', 'value')
-const everybodyDoes = to('done', 'done', 'done', 'done', 'done', 'done', 'done')
+import { agreementRows } from './agreement-rows'
+import {
+	approverAnswers,
+	contactReads,
+	contactSays,
+	designerAndSystemRead,
+	designerDoes,
+	designerReads,
+	everybodyDoes,
+	everybodyReads,
+	type House,
+	type Row,
+	row,
+	staffDoes,
+	staffReads,
+	systemDoes,
+	systemReads,
+	type Things,
+	to,
+} from './outcomes'
 
 const muchLater = moment(new Date('2027-09-30T12:00:00Z'))
 const settings = { name: 'Sedge & Lantern', timeZone: 'America/New_York', currency: 'USD', lengths: 'cm' } as const
@@ -224,10 +148,6 @@ const answering = ({ proposal, revision }: Things, { once }: House) => ({
 const steering = ({ proposal }: Things, { once }: House) =>
 	({ proposal, step: 'withdraw', reason: '', once: once() }) as const
 
-const staffReads = to('value', 'value', 'none', 'none', 'none', 'none', 'none')
-const staffDoes = to('value', 'value', 'hidden', 'hidden', 'hidden', 'hidden', 'hidden')
-const contactReads = to('none', 'none', 'value', 'value', 'none', 'none', 'none')
-const contactSays = to('hidden', 'hidden', 'value', 'value', 'hidden', 'hidden', 'hidden')
 const keepingVisit = ({ place }: Things) => ({
 	command: { do: 'record', day: day('2026-10-05') } as const,
 	written: { kind: 'check', place, came: 'Tobin', clientNote: '', studioNote: '', out: [], tell: true } as const,
@@ -238,6 +158,7 @@ const everyPot = { place: '', option: null, extras: [], leftOut: [], hour: 'day'
 
 /** Function × person, over the things of the approver's and the looker's own client. */
 export const rows: Readonly<Record<string, Row>> = {
+	...agreementRows,
 	'catalogue/library readLibrary': row('studio', designerReads)((viewer) => readLibrary(viewer)),
 	'catalogue/materials listMaterials': row('studio', designerReads)((viewer) => listMaterials(viewer)),
 	'catalogue/materials saveMaterial': row(

@@ -1,10 +1,22 @@
 import type Database from 'better-sqlite3'
 import { beforeEach, describe, expect, test } from 'vitest'
+import { saveTemplate } from '@/db/agreements/template'
 import { connect, databaseFile } from '@/db/open'
+import { must } from '@/demo/play/must'
+import { defaultTemplate } from '@/lib/agreement/template/default-template'
+import { agreementsOf } from '../agreements/steps'
 import { rowsIn } from '../stage/rows'
 import { found, stranger, studio } from '../stage/studio'
 
 const of = studio()
+const { issued } = agreementsOf(of)
+
+/** Agreements are no part of the play. */
+beforeEach(async () => {
+	const changed = { version: 1, clauses: defaultTemplate.clauses.slice(1) }
+	must('template', await saveTemplate(await of.as('designer'), changed, of.stamp()))
+	await issued('vet')
+})
 
 /** As the site is connected, and as anybody is who opens the file with the library's own settings. */
 const connections = {
@@ -47,7 +59,10 @@ const upsert: Write = (sqlite, table) => {
 	return `INSERT INTO ${table} SELECT * FROM ${table} WHERE true LIMIT 1 ON CONFLICT DO UPDATE SET "${column}" = excluded."${column}"`
 }
 
-const evidence = ['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const
+const evidence = [
+	...(['revision', 'answer', 'event', 'erasure', 'rates', 'sealed_text'] as const),
+	...(['agreement_template', 'agreement_document', 'agreement_signature'] as const),
+] as const
 const writes: readonly (readonly [string, Write])[] = [
 	['UPDATE', (sqlite, table) => `UPDATE ${table} SET "${columnsOf(sqlite, table).at(-1)}" = '0'`],
 	['UPDATE that changes nothing', (_, table) => `UPDATE ${table} SET rowid = rowid`],
@@ -76,6 +91,10 @@ const pushes: readonly (readonly [(typeof evidence)[number], string, Readonly<Re
 	['event', 'the line before it', { seq: nextSeq, hash: another }],
 	['erasure', 'its row', { rowid: 'rowid', id: another }],
 	['sealed_text', 'its row', { rowid: 'rowid', hash: another }],
+	['agreement_document', 'its number', { hash: another }],
+	['agreement_document', 'its row', { rowid: 'rowid', hash: another, number: '99', supersedes: another }],
+	['agreement_signature', 'its side', { id: another }],
+	['agreement_signature', 'its row', { rowid: 'rowid', id: another, side: "'client'" }],
 ]
 
 const refusal = /(evidence is never altered|only an erasure may delete|event: out of order)$/
@@ -111,6 +130,9 @@ describe('a row of evidence that is new is taken', () => {
 		['erasure', { id: another }],
 		['rates', { version: '7' }],
 		['sealed_text', { hash: another }],
+		['agreement_template', { version: '9' }],
+		['agreement_document', { hash: another, number: '99', supersedes: another }],
+		['agreement_signature', { id: another, side: "'client'" }],
 	] as const)('%s', (table, anew) => {
 		erase(of.cast().clients.newcomer.id)
 		connections['our connection']((sqlite) =>
