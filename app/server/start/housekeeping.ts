@@ -5,6 +5,7 @@ import { backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { remindDue } from '@/db/house/remind-due'
+import { remindSignersDue } from '@/db/house/remind-signers-due'
 import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepPhotos } from '@/db/house/sweep-photos'
 import { sweepSignIn } from '@/db/sign-in/session'
@@ -43,7 +44,9 @@ export async function keepHouse(): Promise<void> {
 /** Who is to be reminded by now. */
 export async function remindWhoIsDue(): Promise<void> {
 	const system = await viewerOf('system')
-	const reminded = (await step('remind', () => remindDue(system, stamp()))) ?? 0
+	const answerers = (await step('remind', () => remindDue(system, stamp()))) ?? 0
+	const signers = (await step('remind signers', () => remindSignersDue(system, stamp()))) ?? 0
+	const reminded = answerers + signers
 	if (reminded === 0) return
 	wakeSender()
 	log().info({ act: 'reminded', reminded })
