@@ -26,8 +26,9 @@ async function round(): Promise<number> {
 		const due = await nextPaperDue(system, failed)
 		if (due === undefined) return made
 		try {
-			if (await keepPaper(system, { ...due, bytes: await drawn(due) }, stamp())) made += 1
-			else failed.push(due.hash)
+			const kept = await keepPaper(system, { ...due, bytes: await drawn(due) }, stamp())
+			made += kept
+			if (kept === 0) failed.push(due.hash)
 		} catch (error) {
 			failed.push(due.hash)
 			log().error({ act: 'paper failed', error: error instanceof Error ? error.message : 'unknown' })

@@ -12,10 +12,13 @@ import {
 import { join } from 'node:path'
 import { type Hash, isHash } from '@/lib/record/is-hash'
 import { dataFolder } from '../../open'
+import { carryPapers } from './carry'
 
 const made = /^(.{64})\.pdf(?:\.coming)?$/
 
 const paperFolder = () => join(dataFolder(), 'papers')
+/** Beside the copies of the studio's file. */
+const copyFolder = () => join(dataFolder(), 'backup', 'papers')
 const fileOf = (document: Hash) => join(paperFolder(), `${document}.pdf`)
 
 /** What was written is on the disk when this returns, also when the machine stops right after. */
@@ -48,9 +51,11 @@ export function paperBytes(document: Hash): Uint8Array<ArrayBuffer> | undefined 
 	}
 }
 
+/** With their copies. */
 export function removePapers(documents: readonly Hash[]): void {
-	for (const document of documents)
-		for (const end of ['', '.coming']) rmSync(`${fileOf(document)}${end}`, { force: true })
+	for (const folder of [paperFolder(), copyFolder()])
+		for (const document of documents)
+			for (const end of ['', '.coming']) rmSync(join(folder, `${document}.pdf${end}`), { force: true })
 }
 
 /** Documents of which there is a file, whole or broken off. */
@@ -58,4 +63,9 @@ export function papersOnDisk(): Hash[] {
 	mkdirSync(paperFolder(), { recursive: true, mode: 0o700 })
 	const names = readdirSync(paperFolder()).flatMap((name) => made.exec(name)?.[1] ?? [])
 	return [...new Set(names)].filter(isHash)
+}
+
+/** Copies what is not copied yet: a file that is kept never changes. */
+export function backUpPapers(): void {
+	carryPapers(paperFolder(), copyFolder())
 }

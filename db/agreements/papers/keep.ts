@@ -15,13 +15,13 @@ type Made = Pick<PaperDue, 'hash' | 'head' | 'document'> & { readonly bytes: Uin
 /**
  * Keeps the sealed file of a document, then its row and the line that tells of it. All in one turn of this process: what
  * stands is never written over, and a crash between leaves a file without a row, which is made anew.
- * @returns false when it was kept before, or was erased meanwhile
+ * @returns how many were kept: none when it was before, or was erased meanwhile
  */
-export async function keepPaper(viewer: Viewer, { hash, head, document, bytes }: Made, stamp: Stamp): Promise<boolean> {
-	if (denied(viewer, 'keep house', null) !== null) return false
-	return write((tx) => {
+export async function keepPaper(viewer: Viewer, { hash, head, document, bytes }: Made, stamp: Stamp): Promise<0 | 1> {
+	if (denied(viewer, 'keep house', null) !== null) return 0
+	return write((tx): 0 | 1 => {
 		const [kept] = tx.select().from(agreementPaper).where(eq(agreementPaper.document, hash)).all()
-		if (kept !== undefined || sealedBody(tx, hash) === undefined) return false
+		if (kept !== undefined || sealedBody(tx, hash) === undefined) return 0
 		writePaper(hash, bytes)
 		const its = sha256(bytes)
 		const row = { document: hash, sha256: its, bytes: bytes.length, headSeq: head.seq, head: head.hash, at: stamp.at }
@@ -32,7 +32,7 @@ export async function keepPaper(viewer: Viewer, { hash, head, document, bytes }:
 			client: document.client.id,
 			facts: { number: document.number, document: hash, sha256: its },
 		})
-		return true
+		return 1
 	})
 }
 
