@@ -6,10 +6,11 @@ type Props = {
 	readonly client: string
 	readonly timeZone: string
 	readonly hash: string
+	readonly hasPaper: boolean
 }
 
 /** Who has signed for either side, and by what the text is known. */
-export function SignedBy({ signatures, client, timeZone, hash }: Props) {
+export function SignedBy({ signatures, client, timeZone, hash, hasPaper }: Props) {
 	return (
 		<section className="mt-12" aria-labelledby="signatures">
 			<h2 id="signatures" className="text-2xl">
@@ -31,6 +32,13 @@ export function SignedBy({ signatures, client, timeZone, hash }: Props) {
 			<p className="mt-3 text-sm wrap-anywhere text-soft">
 				Both sides sign exactly this text, known by its SHA-256: <code>{hash}</code>
 			</p>
+			{hasPaper && (
+				<p className="mt-2">
+					<a className="inline-flex min-h-11 items-center" href="/verify">
+						Check whether a file is the one that was signed
+					</a>
+				</p>
+			)}
 		</section>
 	)
 }

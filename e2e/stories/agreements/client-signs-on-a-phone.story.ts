@@ -12,6 +12,8 @@ test('a client signs the yearly agreement on a phone, from the mail to the signe
 	const { address } = cast.people.vetApprover
 	await issuedTo(site, 'vet')
 	const page = await visit(phone)
+	// What waited before goes out first.
+	await mailbox.next(cast.people.bakeryViewer.address, /^Your design for /)
 	const mail = await mailbox.next(address, /^Your agreement for /)
 	expect(mail.text).toContain('Dr. Rowan Kittiwell')
 
@@ -59,6 +61,18 @@ test('a client signs the yearly agreement on a phone, from the mail to the signe
 	const [first, second] = [await page.request.get(path), await page.request.get(path)]
 	expect((await first.body()).subarray(0, 5).toString()).toBe('%PDF-')
 	expect((await second.body()).equals(await first.body())).toBe(true)
+
+	await page.goto('/verify')
+	const file = { name: 'agreement-signed.pdf', mimeType: 'application/pdf', buffer: await first.body() }
+	await page.getByLabel('The file').setInputFiles(file)
+	await expect(page.getByRole('status')).toContainText('The hash of agreement-signed.pdf stands below.')
+	await page.getByRole('button', { name: 'Compare' }).click()
+	await expect(page.getByRole('status').first()).toContainText('byte for byte the signed agreement')
+	file.buffer[2000] = (file.buffer[2000] ?? 0) ^ 1
+	await page.getByLabel('The file').setInputFiles(file)
+	await expect(page.getByText('The hash of agreement-signed.pdf stands below.')).toBeVisible()
+	await page.getByRole('button', { name: 'Compare' }).click()
+	await expect(page.getByRole('alert')).toContainText('another file, or it was altered')
 
 	await page.goto(`/home/${cast.clients.vet.id}`)
 	await expect(page.getByRole('region', { name: 'Agreements' })).toContainText('Signed')

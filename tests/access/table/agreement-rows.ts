@@ -4,6 +4,10 @@ const hidden: Says = {
 	...{ designer: 'hidden', helper: 'hidden', approver: 'hidden', looker: 'hidden' },
 	...{ 'contact of another client': 'hidden', 'signed out': 'hidden' },
 }
+const everybody: Says = {
+	...{ designer: 'page', helper: 'page', approver: 'page', looker: 'page' },
+	...{ 'contact of another client': 'page', 'signed out': 'page' },
+}
 const nobody: Says = { ...hidden, 'signed out': 'sign-in' }
 const reader: Says = { ...nobody, designer: 'page', approver: 'page', looker: 'page' }
 const led: Says = { ...nobody, designer: 'elsewhere', approver: 'elsewhere', looker: 'elsewhere' }
@@ -25,5 +29,6 @@ export const agreementRows: readonly Row[] = [
 	row('GET', '/pdf', 'read its money', { ...hidden, designer: 'file', approver: 'file', looker: 'forbidden' }),
 	{ ...row('POST', '/answer/consent', 'sign the agreement', signs), writes: ['approver'] },
 	row('POST', '/answer/sign', 'sign the agreement', signs),
+	{ route: '/verify', method: 'GET', act: 'check a paper', of: 'nothing', says: everybody },
 	{ ...row('POST', '/answer/decline', 'sign the agreement', signs), writes: ['approver'] },
 ]

@@ -1,6 +1,7 @@
 import { agreementsOf } from '@/db/agreements/of-client'
 import { nextPaperDue } from '@/db/agreements/papers/due'
 import { keepPaper, sweepPapers } from '@/db/agreements/papers/keep'
+import { knownPaper } from '@/db/agreements/papers/known'
 import { readPaper } from '@/db/agreements/papers/read'
 import { readAgreement } from '@/db/agreements/read'
 import { agreeToRecords } from '@/db/agreements/signing/consent'
@@ -64,6 +65,7 @@ export const signingRows: Readonly<Record<string, Row>> = {
 		return keepPaper(viewer, made, stamp())
 	}),
 	'agreements/papers/keep sweepPapers': row('studio', nobodys)((viewer) => sweepPapers(viewer)),
+	'agreements/papers/known knownPaper': row('studio', nobodys)((viewer) => knownPaper(viewer, hash('f'.repeat(64)))),
 	'agreements/papers/read readPaper': row(
 		'client',
 		to('value', 'hidden', 'value', 'forbidden', 'hidden', 'hidden', 'value'),
