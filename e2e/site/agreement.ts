@@ -1,10 +1,10 @@
 import { viewerOf } from '@/db/viewer'
 import type { ClientKey } from '@/demo/cast/clients'
-import { amend, issueTo } from '@/demo/play/agreement'
 import { stampsFrom } from '@/demo/stamps'
 import type { Viewer } from '@/lib/access/viewer'
 import { addDays, dayOf, moment } from '@/lib/units/day'
 import type { Id } from '@/lib/units/id'
+import { amend, issueTo } from './issue-to'
 import type { Site } from './server'
 import { inRecordOf } from './session'
 

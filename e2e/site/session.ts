@@ -1,8 +1,6 @@
 import { randomBytes } from 'node:crypto'
 import { expect, type Page } from '@playwright/test'
-import { isNull } from 'drizzle-orm'
-import { closeDatabase, openDatabase, write } from '@/db/open'
-import { session } from '@/db/schema'
+import { closeDatabase, openDatabase } from '@/db/open'
 import { sessionAdapter } from '@/db/sign-in/adapter'
 import { linkIn, type Mailbox } from './mailbox'
 import type { Site } from './server'
@@ -20,7 +18,7 @@ export async function sessionFor(site: Pick<Site, 'folder'>, userId: string): Pr
 	await inRecordOf(site, async () => {
 		await sessionAdapter(() => new Date()).createSession({ sessionToken, userId })
 		// As if it had begun by a link, without the mail that tells of a new browser.
-		write((tx) => tx.update(session).set({ provenBy: 'link' }).where(isNull(session.provenBy)).run())
+		globalThis.doorsillDatabase?.sqlite.exec("UPDATE session SET proven_by = 'link' WHERE proven_by IS NULL")
 	})
 	return sessionToken
 }

@@ -61,7 +61,6 @@ export const table = {
 	'send mail': { may: ['system'] },
 	'keep house': { may: ['system'] },
 	'see a cover': { may: everybody },
-	'check a paper': { may: everybody },
 	'read mail copies': { may: everybody },
 } as const satisfies Record<string, Row>
 

@@ -1,5 +1,5 @@
 import type { Change } from '@/lib/proposal/offer/changes'
-import { ChangeList } from '../change-list'
+import { ChangeList } from './change-list'
 
 type Props = { readonly changes: readonly Change[]; readonly number: number }
 

@@ -4,9 +4,9 @@ const hidden: Says = {
 	...{ designer: 'hidden', helper: 'hidden', approver: 'hidden', looker: 'hidden' },
 	...{ 'contact of another client': 'hidden', 'signed out': 'hidden' },
 }
-const everybody: Says = {
+const signedIn: Says = {
 	...{ designer: 'page', helper: 'page', approver: 'page', looker: 'page' },
-	...{ 'contact of another client': 'page', 'signed out': 'page' },
+	...{ 'contact of another client': 'page', 'signed out': 'sign-in' },
 }
 const nobody: Says = { ...hidden, 'signed out': 'sign-in' }
 const reader: Says = { ...nobody, designer: 'page', approver: 'page', looker: 'page' }
@@ -29,6 +29,6 @@ export const agreementRows: readonly Row[] = [
 	row('GET', '/pdf', 'read its money', { ...hidden, designer: 'file', approver: 'file', looker: 'forbidden' }),
 	{ ...row('POST', '/answer/consent', 'sign the agreement', signs), writes: ['approver'] },
 	row('POST', '/answer/sign', 'sign the agreement', signs),
-	{ route: '/verify', method: 'GET', act: 'check a paper', of: 'nothing', says: everybody },
+	{ route: '/verify', method: 'GET', act: null, of: 'nothing', says: signedIn },
 	{ ...row('POST', '/answer/decline', 'sign the agreement', signs), writes: ['approver'] },
 ]

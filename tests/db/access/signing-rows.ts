@@ -1,7 +1,7 @@
 import { agreementsOf } from '@/db/agreements/of-client'
 import { nextPaperDue } from '@/db/agreements/papers/due'
 import { keepPaper, sweepPapers } from '@/db/agreements/papers/keep'
-import { knownPaper } from '@/db/agreements/papers/known'
+import { knownPapers } from '@/db/agreements/papers/known'
 import { readPaper } from '@/db/agreements/papers/read'
 import { readAgreement } from '@/db/agreements/read'
 import { agreeToRecords } from '@/db/agreements/signing/consent'
@@ -65,7 +65,10 @@ export const signingRows: Readonly<Record<string, Row>> = {
 		return keepPaper(viewer, made, stamp())
 	}),
 	'agreements/papers/keep sweepPapers': row('studio', nobodys)((viewer) => sweepPapers(viewer)),
-	'agreements/papers/known knownPaper': row('studio', nobodys)((viewer) => knownPaper(viewer, hash('f'.repeat(64)))),
+	'agreements/papers/known knownPapers': row(
+		'studio',
+		nobodys,
+	)(async (viewer) => (await knownPapers(viewer, hash('f'.repeat(64)))).papers),
 	'agreements/papers/read readPaper': row(
 		'client',
 		to('value', 'hidden', 'value', 'forbidden', 'hidden', 'hidden', 'value'),

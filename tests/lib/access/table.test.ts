@@ -44,7 +44,6 @@ const matrix = {
 	'send mail': '           . . . . . . . m',
 	'keep house': '          . . . . . . . m',
 	'see a cover': '         m m m m m . m m',
-	'check a paper': '         m m m m m . m m',
 	'read mail copies': '    m m m m m . m m',
 } as const satisfies Record<Act, string>
 

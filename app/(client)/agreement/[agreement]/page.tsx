@@ -1,12 +1,12 @@
 import type { Metadata } from 'next'
-import { agreementAt } from '@/app/server/agreements/agreement-page'
+import { agreementAt } from '@/app/server/answers/agreement/agreement-page'
 import { first, isOpened } from '@/app/server/pages'
 import { stamp } from '@/app/server/start/clock'
 import { Clauses } from '@/app/ui/agreement/clauses'
 import { Rows } from '@/app/ui/agreement/rows'
 import { SignedBy } from '@/app/ui/agreement/signed-by'
-import { ChangeList } from '@/app/ui/change-list'
 import { ClientFrame } from '@/app/ui/client-frame'
+import { ChangeList } from '@/app/ui/offer/change-list'
 import { Told } from '@/app/ui/told'
 import { markOpened } from '@/db/agreements/signing/open'
 import { instalmentRows, summary } from '@/lib/agreement/document/summary'
@@ -64,6 +64,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/ag
 					client={document.client.name}
 					timeZone={page.timeZone}
 					hash={page.hash}
+					hasPaper={page.hasPaper && document.money !== null}
 				/>
 				{acts}
 			</article>

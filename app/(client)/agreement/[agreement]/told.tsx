@@ -1,7 +1,7 @@
 import { Alert } from '@/app/ui/alert'
 import type { AgreementPage } from '@/db/agreements/read'
+import { stands } from '@/lib/agreement/signing/stands'
 import { isSigningRefusal, signingTold } from '@/lib/agreement/signing/told'
-import { stands } from '@/lib/agreement/stands'
 import { dayOf } from '@/lib/units/day'
 
 /** Why the last step went no further, in a sentence; nothing for what we never say. */

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import { v7 } from 'uuid'
-import { answerableAt } from '@/app/server/agreements/agreement-page'
+import { answerableAt } from '@/app/server/answers/agreement/agreement-page'
 import { attemptFor } from '@/app/server/attempt'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { ErrorSummary } from '@/app/ui/error-summary'

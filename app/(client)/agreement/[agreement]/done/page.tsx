@@ -1,6 +1,6 @@
 import type { Metadata } from 'next'
 import { redirect } from 'next/navigation'
-import { agreementAt } from '@/app/server/agreements/agreement-page'
+import { agreementAt } from '@/app/server/answers/agreement/agreement-page'
 import { Rows } from '@/app/ui/agreement/rows'
 import { ClientFrame } from '@/app/ui/client-frame'
 import type { AgreementPage } from '@/db/agreements/read'

@@ -1,5 +1,5 @@
 import { paperOf } from '@/app/documents/pdf/paper'
-import { pdfFile } from '@/app/server/agreements/pdf-file'
+import { pdfFile } from '@/app/server/answers/agreement/pdf-file'
 import { isOpened } from '@/app/server/pages'
 import { agreementPdf } from '@/app/server/pdf/agreement'
 import { refuse, seeOther } from '@/app/server/respond'

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { redirect } from 'next/navigation'
 import { v7 } from 'uuid'
-import { answerableAt } from '@/app/server/agreements/agreement-page'
+import { answerableAt } from '@/app/server/answers/agreement/agreement-page'
 import { attemptFor } from '@/app/server/attempt'
 import { first } from '@/app/server/pages'
 import { sessionToken } from '@/app/server/sign-in/session'

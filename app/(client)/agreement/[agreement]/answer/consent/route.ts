@@ -1,8 +1,8 @@
-import { answering } from '@/app/server/agreements/answering'
-import { writeTo } from '@/app/server/agreements/write-to'
+import { answering } from '@/app/server/answers/agreement/answering'
+import { writeTo } from '@/app/server/answers/agreement/write-to'
 import { stamp } from '@/app/server/start/clock'
 import { agreeToRecords } from '@/db/agreements/signing/consent'
-import { consentForm } from '@/lib/forms/agreement/signing-form'
+import { consentForm } from '@/lib/forms/answer/signing-form'
 
 type Context = RouteContext<'/agreement/[agreement]/answer/consent'>
 

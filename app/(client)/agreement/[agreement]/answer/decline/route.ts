@@ -1,8 +1,8 @@
-import { answering } from '@/app/server/agreements/answering'
+import { answering } from '@/app/server/answers/agreement/answering'
 import { stamp } from '@/app/server/start/clock'
 import { declineAgreement } from '@/db/agreements/signing/decline'
 import { browserWords } from '@/lib/format/browser'
-import { declineForm } from '@/lib/forms/agreement/signing-form'
+import { declineForm } from '@/lib/forms/answer/signing-form'
 
 type Context = RouteContext<'/agreement/[agreement]/answer/decline'>
 

@@ -1,11 +1,11 @@
-import { answering } from '@/app/server/agreements/answering'
-import { wakePapers } from '@/app/server/agreements/make-papers'
-import { senderAddress } from '@/app/server/agreements/sender'
+import { answering } from '@/app/server/answers/agreement/answering'
+import { wakePapers } from '@/app/server/answers/agreement/make-papers'
+import { senderAddress } from '@/app/server/answers/agreement/sender'
 import { sessionToken } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
 import { signAgreement } from '@/db/agreements/signing/sign'
 import { browserWords } from '@/lib/format/browser'
-import { signForm } from '@/lib/forms/agreement/signing-form'
+import { signForm } from '@/lib/forms/answer/signing-form'
 
 type Context = RouteContext<'/agreement/[agreement]/answer/sign'>
 

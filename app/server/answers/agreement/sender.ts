@@ -1,6 +1,6 @@
 import 'server-only'
 import { isIP } from 'node:net'
-import { senderOf } from '../edge/screen'
+import { senderOf } from '../../edge/screen'
 
 const thisMachine = '127.0.0.1'
 /** Unspecified (RFC 4291, section 2.5.2): where the proxy names no address. */

@@ -4,10 +4,10 @@ import { nextPaperDue, type PaperDue } from '@/db/agreements/papers/due'
 import { keepPaper } from '@/db/agreements/papers/keep'
 import { viewerOf } from '@/db/viewer'
 import type { Hash } from '@/lib/record/hash'
-import { agreementPdf } from '../pdf/agreement'
-import { sealed } from '../pdf/seal/studio-seal'
-import { stamp } from '../start/clock'
-import { log } from '../start/log'
+import { agreementPdf } from '../../pdf/agreement'
+import { sealed } from '../../pdf/seal/studio-seal'
+import { stamp } from '../../start/clock'
+import { log } from '../../start/log'
 
 async function drawn({ document, signatures, consent, head, at, timeZone, lengths }: PaperDue): Promise<Buffer> {
 	const signed = { signatures, consent, head }

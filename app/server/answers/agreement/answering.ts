@@ -6,11 +6,11 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { SigningRefusal } from '@/lib/agreement/signing/told'
 import { read } from '@/lib/forms/read'
 import { type Id, id, isId } from '@/lib/units/id'
-import { backToForm } from '../attempt'
-import { wakeSender } from '../mail/sender'
-import { formFields, refuse, seeOther, unclear } from '../respond'
-import { viewer } from '../sign-in/session'
-import { stamp } from '../start/clock'
+import { backToForm } from '../../attempt'
+import { wakeSender } from '../../mail/sender'
+import { formFields, refuse, seeOther, unclear } from '../../respond'
+import { viewer } from '../../sign-in/session'
+import { stamp } from '../../start/clock'
 
 export type AgreementForm<T> = {
 	readonly schema: z.ZodType<T>

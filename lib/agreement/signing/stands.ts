@@ -1,6 +1,6 @@
-import { fullDay } from '../format/day'
-import type { Day } from '../units/day'
-import type { State } from './state'
+import { fullDay } from '../../format/day'
+import type { Day } from '../../units/day'
+import type { State } from '../state'
 
 export type Stands = {
 	readonly state: State

@@ -6,9 +6,9 @@ import { decide } from '@/lib/access/decide'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ShownDocument } from '@/lib/agreement/document/shown'
 import type { Id } from '@/lib/units/id'
-import { first, idIn, signedIn } from '../pages'
-import { forbid, hide } from '../refusal'
-import { stamp } from '../start/clock'
+import { first, idIn, signedIn } from '../../pages'
+import { forbid, hide } from '../../refusal'
+import { stamp } from '../../start/clock'
 
 export type Read = {
 	readonly who: Viewer

@@ -3,12 +3,12 @@ import { issueAgreement } from '@/db/agreements/issue'
 import { clientPage } from '@/db/clients/read-clients'
 import { read } from '@/db/open'
 import type { Stamp } from '@/db/stamp'
+import { must } from '@/demo/play/must'
 import type { Viewer } from '@/lib/access/viewer'
 import { emptyTerms, type Terms } from '@/lib/agreement/terms'
 import { cents } from '@/lib/units/cents'
 import { addDays, type Day, day } from '@/lib/units/day'
 import type { ClientId, ContainerId, Id } from '@/lib/units/id'
-import { must } from './must'
 
 const fixed = (amount: number) => ({ is: 'fixed', cents: cents(amount) }) as const
 const visits = (...kinds: readonly ('install' | 'watering' | 'take-down')[]) =>
