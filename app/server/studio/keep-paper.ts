@@ -5,6 +5,7 @@ import { paperForm } from '@/lib/agreement/studio/form/act-forms'
 import { studioTold } from '@/lib/agreement/studio/told'
 import { type FieldErrors, read, typed } from '@/lib/forms/read'
 import { isId } from '@/lib/units/id'
+import { wakePapers } from '../agreements/make-papers'
 import { backToForm } from '../attempt'
 import { wakeSender } from '../mail/sender'
 import { inTurn, isPhoto, unreadable, upright } from '../picture/photo'
@@ -47,5 +48,6 @@ export async function keepPaper(request: Request, agreement: string): Promise<Re
 	if (isDenied(kept)) return refuse(request, kept.why, who)
 	if (!kept.ok) return back({ [dayly.has(kept.why) ? 'signedOn' : 'form']: studioTold[kept.why] })
 	wakeSender()
+	wakePapers()
 	return seeOther(`${page}?told=paper`)
 }

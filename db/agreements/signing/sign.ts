@@ -14,6 +14,7 @@ import { agreement, agreementSignature, event } from '../../schema'
 import { type Proof, proofIn } from '../../sign-in/proof'
 import type { Stamp } from '../../stamp'
 import type { Denied } from '../../viewer'
+import { planVisitsIn } from '../plan-visits'
 import { isBilledTwice } from './clashing'
 import { type Agreed, consentOf, openingsOf } from './evidence'
 import { type Answering, type Refused, type Step, stepTo } from './step'
@@ -90,6 +91,7 @@ export async function signAgreement(viewer: Viewer, signing: Signing, stamp: Sta
 		if (isBilledTwice(tx, step.found.row, step.document)) return { ok: false, why: 'billed twice' }
 		if (!isFirst(tx, stamp, viewer, signing.once)) return { ok: false, why: 'sent before' }
 		keep(tx, viewer, step, signatureOf(tx, signing, step, shown, stamp), stamp)
+		planVisitsIn(tx, stamp, viewer, { client: step.found.row.clientId, seasons: step.document.seasons })
 		return { ok: true, number: step.found.row.number }
 	})
 }

@@ -1,40 +1,12 @@
 import { and, asc, eq, gte, isNull, lte, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { standingOf } from '@/lib/agreement/standing'
-import type { State } from '@/lib/agreement/state'
-import type { Cents } from '@/lib/units/cents'
-import { type Day, dayOf, type Moment } from '@/lib/units/day'
-import type { ClientId, Id } from '@/lib/units/id'
+import type { AgreementList } from '@/lib/agreement/studio/shown'
+import { type Day, dayOf } from '@/lib/units/day'
 import { type Reading, read } from '../../open'
 import { agreement, client, studio } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { denied } from '../../viewer'
-
-export type ListedAgreement = {
-	readonly id: Id<'agreement'>
-	readonly client: ClientId
-	readonly name: string
-	readonly state: State
-	readonly from: Day | null
-	readonly to: Day | null
-	readonly totalCents: Cents | null
-	readonly signBy: Day | null
-	readonly issuedAt: Moment | null
-	readonly seenAt: Moment | null
-	readonly remindedAt: Moment | null
-	readonly answeredAt: Moment | null
-	readonly undeliveredAt: Moment | null
-	readonly holdsUntil: Day | null
-}
-export type AgreementList = {
-	readonly today: Day
-	readonly year: number
-	/** Those in which an agreement holds, this one among them, the newest first. */
-	readonly years: readonly number[]
-	readonly timeZone: string
-	readonly currency: string
-	readonly rows: readonly ListedAgreement[]
-}
 
 /** What holds on a day of the year; one that is being written belongs to every year. */
 const inYear = (year: number) =>

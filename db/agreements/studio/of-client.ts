@@ -1,20 +1,13 @@
 import { desc, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { standingOf } from '@/lib/agreement/standing'
-import type { State } from '@/lib/agreement/state'
-import { type Day, dayOf } from '@/lib/units/day'
-import type { ClientId, Id } from '@/lib/units/id'
+import type { ClientAgreement } from '@/lib/agreement/studio/shown'
+import { dayOf } from '@/lib/units/day'
+import type { ClientId } from '@/lib/units/id'
 import { read } from '../../open'
 import { agreement, studio } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { denied } from '../../viewer'
-
-export type ClientAgreement = {
-	readonly id: Id<'agreement'>
-	readonly state: State
-	readonly from: Day | null
-	readonly to: Day | null
-}
 
 /** Every agreement with a client, those that are being written too, the newest first. */
 export async function clientAgreements(

@@ -1,4 +1,4 @@
-import { and, eq } from 'drizzle-orm'
+import { and, desc, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { type Signature, signatureSchema } from '@/lib/agreement/signing/signature'
 import { decide, type Refusal } from '@/lib/agreement/state'
@@ -11,13 +11,14 @@ import { contactsOf, designers } from '../../proposals/recipients'
 import { append } from '../../record/append'
 import { isFirst } from '../../record/once'
 import { seal, unseal } from '../../record/seal'
-import { agreement, agreementSignature } from '../../schema'
+import { agreement, agreementSignature, event } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { type Denied, hidden } from '../../viewer'
 import { documentIn } from '../documents'
 import { type FoundAgreement, findAgreement } from '../find'
 import { planVisitsIn } from '../plan-visits'
 import { scanBytes, writeScan } from '../scans/files'
+import { isBilledTwice } from '../signing/clashing'
 
 export type RecordingPaper = {
 	readonly agreement: Id<'agreement'>
@@ -31,7 +32,10 @@ export type RecordingPaper = {
 }
 export type RecordedPaper =
 	| { readonly ok: true; readonly number: number }
-	| { readonly ok: false; readonly why: Refusal | 'erased' | 'before it was issued' | 'still to come' | 'sent before' }
+	| {
+			readonly ok: false
+			readonly why: Refusal | 'erased' | 'billed twice' | 'before it was issued' | 'still to come' | 'sent before'
+	  }
 	| Denied
 
 function dayRefusal({ row, studio, today }: FoundAgreement, signedOn: Day) {
@@ -60,8 +64,9 @@ function keep(tx: Tx, viewer: Viewer & { is: 'staff' }, { found, given, until }:
 		facts: { number, document, on: 'paper' },
 		sealed: words,
 	})
+	const [head] = tx.select({ seq: event.seq, head: event.hash }).from(event).orderBy(desc(event.seq)).limit(1).all()
 	for (const person of [...contactsOf(tx, client, { whoMayApprove: true }), ...designers(tx)])
-		enqueue(tx, stamp, { message: 'agreement signed', person, facts: { agreement: id, number } })
+		enqueue(tx, stamp, { message: 'agreement signed', person, facts: { agreement: id, number, ...head } })
 }
 
 /** Writes down that the client signed on paper: the studio's word with a picture of it, never the client's act on a screen. */
@@ -76,6 +81,7 @@ export async function recordPaper(viewer: Viewer, recording: RecordingPaper, sta
 		if (!to.ok) return to
 		const document = documentIn(tx, hash)
 		if (document === undefined) return { ok: false, why: 'erased' }
+		if (isBilledTwice(tx, found.row, document)) return { ok: false, why: 'billed twice' }
 		const no = dayRefusal(found, signedOn)
 		if (no !== null) return { ok: false, why: no }
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }

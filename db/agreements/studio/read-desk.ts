@@ -1,46 +1,25 @@
-import { eq } from 'drizzle-orm'
+import { and, desc, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { documentChanges } from '@/lib/agreement/document/changes'
 import type { AgreementDocument } from '@/lib/agreement/document/document'
 import { makeDocument } from '@/lib/agreement/document/make'
-import { type Ending, endingSchema } from '@/lib/agreement/ending/ending'
-import type { AgreementFacts } from '@/lib/agreement/facts'
-import { type Signature, signatureSchema } from '@/lib/agreement/signing/signature'
-import { type FilledClause, fill } from '@/lib/agreement/template/fill'
+import { endingSchema } from '@/lib/agreement/ending/ending'
+import { signatureSchema } from '@/lib/agreement/signing/signature'
+import type { OnDesk } from '@/lib/agreement/studio/shown'
+import { fill } from '@/lib/agreement/template/fill'
 import { fillingOf } from '@/lib/agreement/template/filling'
-import type { Template } from '@/lib/agreement/template/template'
-import type { Terms } from '@/lib/agreement/terms'
-import type { Change } from '@/lib/proposal/offer/changes'
-import type { Problem } from '@/lib/proposal/problem'
 import type { Hash } from '@/lib/record/hash'
-import type { Moment } from '@/lib/units/day'
 import type { Id } from '@/lib/units/id'
 import { type Reading, read } from '../../open'
 import { unseal } from '../../record/seal'
-import { agreementOpening, agreementSignature, person } from '../../schema'
+import { agreementOpening, agreementSignature, event, person } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { documentIn } from '../documents'
 import { termsOf } from '../draft'
 import { agreementFacts } from '../facts'
-import { type FoundAgreement, findAgreement } from '../find'
+import { findAgreement } from '../find'
+import { declineWords } from '../signing/decline'
 import { latestTemplate } from '../template'
-
-export type OnDesk = Pick<FoundAgreement, 'row' | 'client' | 'state' | 'today'> & {
-	readonly timeZone: string
-	readonly currency: string
-	readonly version: number
-	readonly terms: Terms
-	readonly facts: AgreementFacts
-	readonly template: Template
-	/** The text as it would be issued; what is open stands in braces. */
-	readonly clauses: readonly FilledClause[]
-	readonly problems: readonly Problem[]
-	/** From what was issued last; undefined where nothing was, or something is missing. */
-	readonly changes: readonly Change[] | undefined
-	readonly signatures: readonly { readonly at: Moment; readonly signature: Signature | undefined }[]
-	readonly openings: readonly { readonly name: string; readonly as: 'page' | 'PDF'; readonly at: Moment }[]
-	readonly ending: Ending | undefined
-}
 
 const signaturesTo = (db: Reading, hash: Hash) =>
 	db
@@ -59,6 +38,19 @@ const openingsTo = (db: Reading, hash: Hash) =>
 		.where(eq(agreementOpening.document, hash))
 		.orderBy(agreementOpening.at)
 		.all()
+
+/** The reason that was given when it was declined last. */
+function declinedWith(db: Reading, id: Id<'agreement'>): string | undefined {
+	const [line] = db
+		.select({ sealed: event.sealed })
+		.from(event)
+		.where(and(eq(event.object, `agreement ${id}`), eq(event.act, 'agreement declined')))
+		.orderBy(desc(event.seq))
+		.limit(1)
+		.all()
+	const words = line?.sealed == null ? undefined : declineWords.safeParse(unseal(db, line.sealed)).data
+	return words?.reason
+}
 
 type Made = ReturnType<typeof makeDocument>
 const changed = (before: AgreementDocument | undefined, made: Made) =>
@@ -81,10 +73,8 @@ export async function agreementDesk(
 		})
 		const shown = row.issued
 		return {
+			row: { ...row, client: client.id, name: client.name, state },
 			...{
-				row,
-				client,
-				state,
 				today,
 				timeZone: studio.timeZone,
 				currency: studio.currency,
@@ -98,6 +88,7 @@ export async function agreementDesk(
 			changes: shown === null ? undefined : changed(documentIn(db, shown), made),
 			signatures: shown === null ? [] : signaturesTo(db, shown),
 			openings: shown === null ? [] : openingsTo(db, shown),
+			declined: state.is === 'declined' ? declinedWith(db, row.id) : undefined,
 			ending: row.ending === null ? undefined : endingSchema.safeParse(unseal(db, row.ending)).data,
 		}
 	})

@@ -8,6 +8,7 @@ type Why =
 	| 'sent before'
 	| 'not waiting for them'
 	| 'erased'
+	| 'billed twice'
 	| 'before it was issued'
 	| 'still to come'
 	| 'renewed before'
@@ -26,6 +27,7 @@ export const studioTold: Readonly<Record<Why | EndingRefusal, string>> = {
 	'sent before': 'This was sent before. Nothing was done a second time.',
 	'not waiting for them': 'Nobody was reminded: no signature is waited for any more.',
 	erased: 'The client’s words were erased. Nothing can be signed.',
+	'billed twice': 'Another agreement that both have signed asks for one of these seasons already. End that one first.',
 	'before it was issued': 'That day lies before the agreement was issued.',
 	'still to come': 'That day is still to come.',
 	'renewed before': 'It was renewed before. Open the one that renews it.',

@@ -6,6 +6,7 @@ import type { Row } from '../table/rows'
 import { agreementForms, isAgreementForm } from './agreement-forms'
 import { actionNamed } from './build'
 import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
+import { studioAgreementForms } from './studio-agreement-forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
 type Form = (things: Things) => Fields
@@ -81,6 +82,7 @@ const byPhone = ({ proposal, revision }: Things): Fields => [
 ]
 
 const actionForms: Readonly<Record<string, Form>> = {
+	...studioAgreementForms,
 	plan: () => [
 		once(),
 		['quarter', 'spring'],
@@ -292,9 +294,13 @@ export function formOf(action: string, things: Things): Fields {
 }
 
 /** The address of a page whose forms carry the action. */
-export function pageWith(action: string, { client, proposal, season }: Things): string {
+export function pageWith(action: string, { client, proposal, season, agreement }: Things): string {
 	const [route = '/'] = actionNamed(action).routes
-	return route.replace('[client]', client).replace('[proposal]', proposal).replace('[season]', season)
+	return route
+		.replace('[client]', client)
+		.replace('[proposal]', proposal)
+		.replace('[season]', season)
+		.replace('[agreement]', agreement ?? '')
 }
 
 /** What is asked of a container at the kerb, under the number of its boxes. */
@@ -377,6 +383,19 @@ export function photo(bytes: Buffer = pixel): Body {
 	}
 }
 
+/** A picture of a page that was signed on paper, with the boxes beside it. */
+export function scanned(fields: Readonly<Record<string, string>>): Body {
+	const edge = 'doorsill-scan-51c7'
+	const boxes = Object.entries(fields).map(
+		([name, value]) => `--${edge}\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${value}\r\n`,
+	)
+	const head = `--${edge}\r\nContent-Disposition: form-data; name="scan"; filename="page.png"\r\nContent-Type: image/png\r\n\r\n`
+	return {
+		body: Buffer.concat([Buffer.from(boxes.join('') + head), pixel, Buffer.from(`\r\n--${edge}--\r\n`)]),
+		headers: { 'content-type': `multipart/form-data; boundary=${edge}` },
+	}
+}
+
 /** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
@@ -387,6 +406,8 @@ export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: un
 	if (route.endsWith('/kerb/keep')) return multipart(kerbForms['a new place'](things))
 	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))
 	if (route.startsWith('/studio/visits/')) return multipart(visitForms.visit(things))
+	if (route.endsWith('/renew/send'))
+		return urlencoded([once(), ['signBy', '2031-01-01'], ['pick', things.agreement ?? v7()]])
 	if (route.endsWith('/publish/send')) return urlencoded([once(), ['pick', `${things.proposal}.${things.version}`]])
 	if (route.endsWith('/price')) return json({ draft })
 	if (route.endsWith('/propose')) return json({ draft })

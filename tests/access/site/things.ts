@@ -35,6 +35,8 @@ export type Things = {
 	readonly visit: string | null
 	readonly photo: string | null
 	readonly agreement: string | null
+	/** Version of its terms. */
+	readonly terms: string
 	/** The hash of its document that was issued last, and of the words on records that its client is shown. */
 	readonly document: string
 	readonly words: string
@@ -60,15 +62,16 @@ const writeTo = 'post@studio.example'
 const agreed = z.object({ studio: z.object({ name: z.string() }), client: z.object({ name: z.string() }) })
 
 /** The client's newest agreement, where they have one. */
-function agreementOf(db: Db, client: string): Pick<Things, 'agreement' | 'document' | 'words'> {
+function agreementOf(db: Db, client: string): Pick<Things, 'agreement' | 'document' | 'words' | 'terms'> {
 	const agreement = perhaps(db, 'SELECT id FROM agreement WHERE client_id = ? ORDER BY id DESC', client)
-	if (agreement === null) return { agreement, document: 'f'.repeat(64), words: 'f'.repeat(64) }
+	if (agreement === null) return { agreement, document: 'f'.repeat(64), words: 'f'.repeat(64), terms: '1' }
 	const document = one(db, 'SELECT issued FROM agreement WHERE id = ?', agreement)
 	const { studio, client: whose } = agreed.parse(
 		JSON.parse(one(db, 'SELECT body FROM sealed_text WHERE hash = ?', document)),
 	)
 	const shown = consentFor(defaultConsent, { studio: studio.name, client: whose.name, writeTo })
-	return { agreement, document, words: consentHash(shown) }
+	const terms = one(db, 'SELECT version FROM agreement_draft WHERE agreement_id = ?', agreement)
+	return { agreement, document, words: consentHash(shown), terms }
 }
 
 export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {

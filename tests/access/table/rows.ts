@@ -1,6 +1,7 @@
 import type { Act } from '@/lib/access/table'
 import type { Column } from '../site/people'
 import { agreementRows } from './agreement-rows'
+import { studioAgreementActions, studioAgreementRows } from './studio-agreement-rows'
 
 /**
  * What the site says: a page (200), data as JSON (200), a file (200), noted (204), on to sign-in or elsewhere (30x),
@@ -226,7 +227,14 @@ const libraryRows: readonly Row[] = [
 ]
 
 /** One row for every route and method that the build answers. */
-export const rows: readonly Row[] = [...clientRows, ...agreementRows, ...studioRows, ...publicRows, ...libraryRows]
+export const rows: readonly Row[] = [
+	...clientRows,
+	...agreementRows,
+	...studioRows,
+	...studioAgreementRows,
+	...publicRows,
+	...libraryRows,
+]
 
 export type ActionRow = { readonly name: string; readonly act: Act }
 
@@ -265,6 +273,7 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'saveRates', act: 'change settings' },
 	{ name: 'hire', act: 'change settings' },
 	{ name: 'endStaff', act: 'change settings' },
+	...studioAgreementActions,
 ]
 
 /** What an action says to each; `elsewhere` is the page that it leads on to. */

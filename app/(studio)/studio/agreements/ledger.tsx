@@ -1,7 +1,7 @@
 import { AgreementMark } from '@/app/ui/studio/agreement-mark'
-import type { AgreementList, ListedAgreement } from '@/db/agreements/studio/list'
 import { agreementGroup } from '@/lib/agreement/studio/group'
 import { agreementRowView } from '@/lib/agreement/studio/row-view'
+import type { AgreementList, ListedAgreement } from '@/lib/agreement/studio/shown'
 import { moneyFormat } from '@/lib/format/money'
 import { capital } from '@/lib/format/words'
 import { groups } from '@/lib/season/group'

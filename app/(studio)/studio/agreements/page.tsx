@@ -51,6 +51,7 @@ export default async function Agreements({ searchParams }: PageProps<'/studio/ag
 							{each}
 						</a>
 					))}
+				<a href={`/studio/agreements/renew?year=${list.year}`}>Renew for another year</a>
 				<a href="/studio/agreements/template">The clauses</a>
 			</p>
 			{came && (

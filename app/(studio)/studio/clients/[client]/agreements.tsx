@@ -1,6 +1,6 @@
 import { v7 } from 'uuid'
 import { AgreementMark } from '@/app/ui/studio/agreement-mark'
-import type { ClientAgreement } from '@/db/agreements/studio/of-client'
+import type { ClientAgreement } from '@/lib/agreement/studio/shown'
 import { fullDay } from '@/lib/format/day'
 import { beginAgreement } from '../../agreements/actions'
 

@@ -1,8 +1,8 @@
 import { v7 } from 'uuid'
 import { TextField } from '@/app/ui/field'
-import type { OnDesk } from '@/db/agreements/studio/read-desk'
 import { changesInWords } from '@/lib/agreement/document/changes'
 import { placeOf } from '@/lib/agreement/studio/box-of'
+import type { OnDesk } from '@/lib/agreement/studio/shown'
 import { lawyerLine } from '@/lib/agreement/template/template'
 import type { Attempt } from '@/lib/forms/read'
 import { addDays } from '@/lib/units/day'
@@ -34,8 +34,8 @@ export function IssueForm({ desk, attempt: { typed, errors } }: Props) {
 		<form action={issue} className="mt-10 max-w-3xl border-t border-line pt-4" id="issue">
 			<h2 className="text-xl">Issue it</h2>
 			<p className="mt-2">
-				It is signed in your name and mailed to everybody at {desk.client.name} who may sign. What is typed above and
-				not saved yet is not in it.
+				It is signed in your name and mailed to everybody at {desk.row.name} who may sign. What is typed above and not
+				saved yet is not in it.
 			</p>
 			{changes !== undefined && <Changes desk={desk} />}
 			<p className="mt-2 text-soft">{lawyerLine}</p>

@@ -2,7 +2,7 @@ import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
-import type { OnDesk } from '@/db/agreements/studio/read-desk'
+import type { OnDesk } from '@/lib/agreement/studio/shown'
 import type { Attempt } from '@/lib/forms/read'
 
 type Props = { readonly desk: OnDesk; readonly attempt: Attempt }

@@ -1,5 +1,5 @@
-import type { OnDesk } from '@/db/agreements/studio/read-desk'
 import type { Signature } from '@/lib/agreement/signing/signature'
+import type { OnDesk } from '@/lib/agreement/studio/shown'
 import { fullDay } from '@/lib/format/day'
 import { momentWords } from '@/lib/format/moment'
 import type { Moment } from '@/lib/units/day'

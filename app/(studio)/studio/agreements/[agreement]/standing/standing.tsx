@@ -1,7 +1,7 @@
 import { v7 } from 'uuid'
 import { AgreementMark } from '@/app/ui/studio/agreement-mark'
-import type { OnDesk } from '@/db/agreements/studio/read-desk'
 import { agreementRowView } from '@/lib/agreement/studio/row-view'
+import type { OnDesk } from '@/lib/agreement/studio/shown'
 import { moneyFormat } from '@/lib/format/money'
 import type { Attempt } from '@/lib/forms/read'
 import type { Moment } from '@/lib/units/day'
@@ -22,8 +22,9 @@ type Props = {
 
 /** How it stands: in words, who signed and opened it, and what can be done about it now. */
 export function Standing({ desk, attempt, outlook, now, isAgain, isReminded }: Props) {
-	const { row, state, client } = desk
-	const view = agreementRowView({ ...row, state }, now, desk.timeZone)
+	const { row } = desk
+	const { state, name } = row
+	const view = agreementRowView(row, now, desk.timeZone)
 	const isOut = state.is === 'to be signed'
 	const isHolding = state.is !== 'drafting' && state.is !== 'ended' && state.inForce !== null
 	const says = [view.term, view.left, view.more].filter(Boolean).join(' · ')
@@ -39,15 +40,21 @@ export function Standing({ desk, attempt, outlook, now, isAgain, isReminded }: P
 			</p>
 			{desk.ending && (
 				<p className="mt-2">
-					Ended by {desk.ending.by === 'client' ? client.name : 'the studio'}: “{desk.ending.reason}”
+					Ended by {desk.ending.by === 'client' ? name : 'the studio'}: “{desk.ending.reason}”
 				</p>
 			)}
+			{desk.declined !== undefined && desk.declined !== '' && <p className="mt-2">They said: “{desk.declined}”</p>}
 			<Signatures desk={desk} />
+			{row.issued !== null && (
+				<p className="mt-3">
+					<a href={`/agreement/${row.id}`}>As the client reads it</a>
+				</p>
+			)}
 			{isOut && (
 				<div className="mt-4 flex flex-wrap items-baseline gap-x-6">
 					<Remind
 						agreement={row.id}
-						name={client.name}
+						name={name}
 						isAgain={isAgain}
 						isReminded={isReminded}
 						remindedOn={view.remindedOn}

@@ -1,4 +1,4 @@
-import type { OnDesk } from '@/db/agreements/studio/read-desk'
+import type { OnDesk } from '@/lib/agreement/studio/shown'
 
 /** The whole text as it would be issued; what is still open stands in braces. */
 export function Text({ clauses, isOpen }: { readonly clauses: OnDesk['clauses']; readonly isOpen: boolean }) {
