@@ -5,11 +5,13 @@ import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
 import { visitsOf } from '@/db/clients/visits/visits-of'
+import { readAccount } from '@/db/money/read-account'
 import { studioName, whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
 import { moneyFormat } from '@/lib/format/money'
 import { History } from './history'
 import { Asked, Next, Season } from './lines'
+import { Owed } from './owed'
 
 export const metadata: Metadata = { title: 'Your door' }
 
@@ -23,6 +25,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const home = await readHome(who, idIn<'client'>(text), stamp())
 	if (home === undefined) hide(who)
 	const history = await visitsOf(who, idIn<'client'>(text), stamp())
+	const account = await readAccount(who, idIn<'client'>(text), stamp())
 	const asked = home.lines.filter(needsAnswer)
 	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
 	const others = home.lines.filter((line) => !needsAnswer(line))
@@ -45,6 +48,9 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 				{next.map((line) => (
 					<Next key={line.proposal} line={line} />
 				))}
+				{account.ok && (
+					<Owed client={text} page={{ ...account, bills: account.bills.filter(({ isWanting }) => !isWanting) }} />
+				)}
 				{history && <History client={text} visits={history.visits} />}
 				{others.length > 0 && (
 					<section className="mt-14" aria-labelledby="seasons">
