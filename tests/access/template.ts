@@ -20,4 +20,7 @@ export default function prepare(): void {
 		encoding: 'utf8',
 	})
 	if (made.status !== 0) throw new Error(`The cast could not be seeded:\n${made.stderr}`)
+	const asking = ['--import', 'tsx', join('tests', 'access', 'site', 'asked-for.ts'), template]
+	const asked = spawnSync(process.execPath, asking, { cwd: root, env: process.env, encoding: 'utf8' })
+	if (asked.status !== 0) throw new Error(`Nobody could be asked for anything:\n${asked.stderr}`)
 }

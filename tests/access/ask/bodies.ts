@@ -5,6 +5,7 @@ import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
 import { actionNamed } from './build'
 import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
+import { moneyForms } from './money-forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
 type Form = (things: Things) => Fields
@@ -281,6 +282,7 @@ const actionForms: Readonly<Record<string, Form>> = {
 	],
 	hire: () => [once(), ['helper', 'Perrin Ashgrove'], ['address', 'perrin@sedgeandlantern.example']],
 	endStaff: ({ helper }) => [once(), ['member', helper]],
+	...moneyForms,
 }
 
 /** @throws when the action has no form here */

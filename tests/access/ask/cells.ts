@@ -52,6 +52,7 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 		season: things.season,
 		visit: things.visit,
 		photo: things.photo,
+		invoice: things.invoice,
 	})[thing]
 
 /** The address with an id in it, and what a page needs beside it. */

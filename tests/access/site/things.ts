@@ -32,6 +32,9 @@ export type Things = {
 	/** Null where they have none. */
 	readonly visit: string | null
 	readonly photo: string | null
+	/** The number of the first that was sent to them, and their last payment. */
+	readonly invoice: string | null
+	readonly entry: string | null
 }
 
 type Db = Parameters<Parameters<typeof record>[1]>[0]
@@ -78,6 +81,8 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
 			visit: perhaps(db, 'SELECT id FROM visit WHERE client_id = ? ORDER BY id', client),
 			photo: perhaps(db, 'SELECT id FROM photo WHERE client_id = ? ORDER BY id', client),
+			invoice: perhaps(db, 'SELECT number FROM invoice WHERE client_id = ? ORDER BY rowid', client),
+			entry: perhaps(db, "SELECT id FROM entry WHERE client_id = ? AND is_a = 'payment' ORDER BY seq DESC", client),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
 		}
 	})
@@ -101,6 +106,8 @@ export const allNamed = (things: Things, id: string): Things => ({
 		otherColour: id,
 		visit: id,
 		photo: id,
+		invoice: id,
+		entry: id,
 	},
 })
 

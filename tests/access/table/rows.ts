@@ -1,5 +1,6 @@
 import type { Act } from '@/lib/access/table'
 import type { Column } from '../site/people'
+import { moneyActions, moneyRows } from './money-rows'
 
 /**
  * What the site says: a page (200), data as JSON (200), a file (200), noted (204), on to sign-in or elsewhere (30x),
@@ -22,7 +23,16 @@ export type Said =
 export type Says = Readonly<Record<Column, Said>>
 
 /** What the id in an address names. */
-export type Thing = 'nothing' | 'recipe' | 'client' | 'proposal' | 'answered proposal' | 'season' | 'visit' | 'photo'
+export type Thing =
+	| 'nothing'
+	| 'recipe'
+	| 'client'
+	| 'proposal'
+	| 'answered proposal'
+	| 'season'
+	| 'visit'
+	| 'photo'
+	| 'invoice'
 
 export type Row = {
 	/** As the build names it. */
@@ -216,7 +226,7 @@ const libraryRows: readonly Row[] = [
 ]
 
 /** One row for every route and method that the build answers. */
-export const rows: readonly Row[] = [...clientRows, ...studioRows, ...publicRows, ...libraryRows]
+export const rows: readonly Row[] = [...clientRows, ...studioRows, ...moneyRows, ...publicRows, ...libraryRows]
 
 export type ActionRow = { readonly name: string; readonly act: Act }
 
@@ -255,6 +265,7 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'saveRates', act: 'change settings' },
 	{ name: 'hire', act: 'change settings' },
 	{ name: 'endStaff', act: 'change settings' },
+	...moneyActions,
 ]
 
 /** What an action says to each; `elsewhere` is the page that it leads on to. */
