@@ -14,6 +14,7 @@ import { type AccountBill, accountBills } from './read-account'
 
 export type MoneyPage = {
 	readonly today: Day
+	readonly timeZone: string
 	readonly currency: string
 	/** How it is paid is said, and since when bills go out by themselves. */
 	readonly hasPayWords: boolean
@@ -55,7 +56,14 @@ function pageOf(db: Reading, house: House, today: Day): MoneyPage {
 		return { id: each.id, name: each.name, account, bills, remindedAt: lastReminded(db, account) }
 	})
 	return {
-		...{ today, currency: house.currency, hasPayWords: house.payWords !== '', since: billsFrom(db), clients },
+		...{
+			today,
+			timeZone: house.timeZone,
+			currency: house.currency,
+			hasPayWords: house.payWords !== '',
+			since: billsFrom(db),
+			clients,
+		},
 		late: lateList(
 			clients.map(({ id, account }) => ({ client: id, account })),
 			today,

@@ -23,6 +23,7 @@ import { idSchema } from '@/lib/units/schema'
 import { stamp } from '../start/clock'
 import { env } from '../start/env'
 import { composeAgreement, isAboutAgreement } from './compose-agreement'
+import { composeMoney, isAboutMoney } from './compose-money'
 import { composeSignIn, isAboutSignIn } from './compose-sign-in'
 import { composeVisit, isAboutVisit } from './compose-visit'
 import { written } from './written'
@@ -61,6 +62,7 @@ export async function compose(
 	if (isAboutSignIn(message)) return composeSignIn({ message, person, facts }, to)
 	if (isAboutVisit(message)) return composeVisit(system, { message, person, facts }, to)
 	if (isAboutAgreement(message)) return composeAgreement(system, { message, person, facts }, to)
+	if (isAboutMoney(message)) return composeMoney(system, { message, person, facts }, to)
 	if (!isAboutProposal(message)) return undefined
 	const { proposal, number } = reported.parse(facts)
 	const about = await mailedProposal(system, { proposal, number, person }, stamp())

@@ -8,6 +8,8 @@ import { remindDue } from '@/db/house/remind-due'
 import { remindSignersDue } from '@/db/house/remind-signers-due'
 import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepPhotos } from '@/db/house/sweep-photos'
+import { billDue } from '@/db/money/bills/bill-due'
+import { remindLateDue } from '@/db/money/remind-late'
 import { sweepSignIn } from '@/db/sign-in/session'
 import { viewerOf } from '@/db/viewer'
 import { makePapers } from '../answers/agreement/make-papers'
@@ -46,10 +48,20 @@ export async function remindWhoIsDue(): Promise<void> {
 	const system = await viewerOf('system')
 	const answerers = (await step('remind', () => remindDue(system, stamp()))) ?? 0
 	const signers = (await step('remind signers', () => remindSignersDue(system, stamp()))) ?? 0
+	const late = (await step('remind who is late', () => remindLateDue(system, stamp()))) ?? 0
 	const reminded = answerers + signers
-	if (reminded === 0) return
+	if (reminded + late === 0) return
 	wakeSender()
-	log().info({ act: 'reminded', reminded })
+	log().info({ act: 'reminded', reminded, late })
+}
+
+/** What is to be asked for by now, and what is not owed any more. */
+export async function billWhatIsDue(): Promise<void> {
+	const system = await viewerOf('system')
+	const billed = (await step('bill', () => billDue(system, stamp()))) ?? 0
+	if (billed === 0) return
+	wakeSender()
+	log().info({ act: 'billed', billed })
 }
 
 /** Every hour what is over is swept, what lapsed is noted, and once a day the studio's file is copied. */
@@ -63,4 +75,5 @@ export function startHousekeeping(): void {
 	setInterval(turn(keepHouse), hourMs).unref()
 	// Not at once: whoever starts the studio after a while has an hour to look before anybody is written to.
 	setInterval(turn(remindWhoIsDue), hourMs).unref()
+	setInterval(turn(billWhatIsDue), hourMs).unref()
 }

@@ -9,6 +9,7 @@ const rooms = [
 	{ href: '/studio/materials', word: 'Materials' },
 	{ href: '/studio/install', word: 'To install' },
 	{ href: '/studio/visits', word: 'Visits' },
+	{ href: '/studio/money', word: 'Money' },
 	{ href: '/studio/settings', word: 'Settings' },
 ] as const
 export type Room = (typeof rooms)[number]['word']

@@ -6,6 +6,7 @@ import type { Row } from '../table/rows'
 import { agreementForms, isAgreementForm } from './agreement-forms'
 import { actionNamed } from './build'
 import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
+import { moneyForms } from './money-forms'
 import { studioAgreementForms } from './studio-agreement-forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
@@ -284,6 +285,7 @@ const actionForms: Readonly<Record<string, Form>> = {
 	],
 	hire: () => [once(), ['helper', 'Perrin Ashgrove'], ['address', 'perrin@sedgeandlantern.example']],
 	endStaff: ({ helper }) => [once(), ['member', helper]],
+	...moneyForms,
 }
 
 /** @throws when the action has no form here */

@@ -53,6 +53,7 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 		visit: things.visit,
 		photo: things.photo,
 		agreement: things.agreement,
+		invoice: things.invoice,
 	})[thing]
 
 /** The address with an id in it, and what a page needs beside it. */

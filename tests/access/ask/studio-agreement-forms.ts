@@ -1,5 +1,5 @@
 import { v7 } from 'uuid'
-import { termsWith } from '@/demo/play/agreement'
+import { termsWith } from '@/e2e/site/issue-to'
 import { templateText } from '@/lib/agreement/studio/form/template-form'
 import { termsText } from '@/lib/agreement/studio/form/terms-text'
 import { defaultTemplate } from '@/lib/agreement/template/default-template'

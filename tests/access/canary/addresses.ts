@@ -7,6 +7,8 @@ import { type Row, rows } from '../table/rows'
 export const pathsOf = (client: string, proposals: readonly string[]) => [
 	`/home/${client}`,
 	`/home/${client}/visits`,
+	`/home/${client}/account`,
+	`/home/${client}/account/csv`,
 	`/home/${client}/wrong`,
 	...proposals.flatMap((id) => ['', '/approve', '/change', '/skip', '/done'].map((page) => `/proposal/${id}${page}`)),
 ]

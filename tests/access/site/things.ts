@@ -40,6 +40,9 @@ export type Things = {
 	/** The hash of its document that was issued last, and of the words on records that its client is shown. */
 	readonly document: string
 	readonly words: string
+	/** The number of the first that was sent to them, and their last payment. */
+	readonly invoice: string | null
+	readonly entry: string | null
 }
 
 type Db = Parameters<Parameters<typeof record>[1]>[0]
@@ -103,6 +106,8 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			visit: perhaps(db, 'SELECT id FROM visit WHERE client_id = ? ORDER BY id', client),
 			photo: perhaps(db, 'SELECT id FROM photo WHERE client_id = ? ORDER BY id', client),
 			...agreementOf(db, client),
+			invoice: perhaps(db, 'SELECT number FROM invoice WHERE client_id = ? ORDER BY rowid', client),
+			entry: perhaps(db, "SELECT id FROM entry WHERE client_id = ? AND is_a = 'payment' ORDER BY seq DESC", client),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
 		}
 	})
@@ -127,6 +132,8 @@ export const allNamed = (things: Things, id: string): Things => ({
 		visit: id,
 		photo: id,
 		agreement: id,
+		invoice: id,
+		entry: id,
 	},
 })
 

@@ -1,6 +1,7 @@
 import type { Act } from '@/lib/access/table'
 import type { Column } from '../site/people'
 import { agreementRows } from './agreement-rows'
+import { moneyActions, moneyRows } from './money-rows'
 import { studioAgreementActions, studioAgreementRows } from './studio-agreement-rows'
 
 /**
@@ -34,6 +35,7 @@ export type Thing =
 	| 'visit'
 	| 'photo'
 	| 'agreement'
+	| 'invoice'
 
 export type Row = {
 	/** As the build names it. */
@@ -232,6 +234,7 @@ export const rows: readonly Row[] = [
 	...agreementRows,
 	...studioRows,
 	...studioAgreementRows,
+	...moneyRows,
 	...publicRows,
 	...libraryRows,
 ]
@@ -274,6 +277,7 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'hire', act: 'change settings' },
 	{ name: 'endStaff', act: 'change settings' },
 	...studioAgreementActions,
+	...moneyActions,
 ]
 
 /** What an action says to each; `elsewhere` is the page that it leads on to. */

@@ -10,6 +10,7 @@ import { readInvoice } from '@/db/money/read-invoice'
 import { readLate, readMoney } from '@/db/money/read-money'
 import { remindAllLate, remindLate, remindLateDue } from '@/db/money/remind-late'
 import { readSeasonResult } from '@/db/money/season-result'
+import { mailedInvoice, mailedLate, mailedPayment } from '@/db/outbox/mailed-money'
 import type { Viewer } from '@/lib/access/viewer'
 import { isInvoiceNumber } from '@/lib/money/invoice/number'
 import { cents } from '@/lib/units/cents'
@@ -22,6 +23,7 @@ import {
 	type Row,
 	row,
 	designerAndSystemRead as studioReads,
+	systemReads,
 	type Things,
 	to,
 } from './outcomes'
@@ -83,6 +85,21 @@ export const moneyRows: Readonly<Record<string, Row>> = {
 		'client',
 		studioDoes,
 	)((viewer, { client }, { stamp }) => billNow(viewer, { client }, stamp())),
+	'outbox/mailed-money mailedInvoice': row(
+		'client',
+		systemReads,
+	)((viewer, { invoice, person }) => mailedInvoice(viewer, { invoice, person })),
+	'outbox/mailed-money mailedLate': row(
+		'client',
+		systemReads,
+	)((viewer, { client, person }, { stamp }) => mailedLate(viewer, { account: client, person }, stamp())),
+	'outbox/mailed-money mailedPayment': row(
+		'client',
+		systemReads,
+	)(async (viewer, things, house) => {
+		await pay(viewer, things, house)
+		return mailedPayment(viewer, { entry: await lastEntry(viewer, things, house), person: things.person })
+	}),
 	'money/pay-words readPayWords': row('studio', designerReads)((viewer) => readPayWords(viewer)),
 	'money/pay-words savePayWords': row(
 		'studio',

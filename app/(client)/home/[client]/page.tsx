@@ -6,12 +6,14 @@ import { ClientFrame } from '@/app/ui/client-frame'
 import { type AgreementLine, agreementsOf } from '@/db/agreements/of-client'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
 import { visitsOf } from '@/db/clients/visits/visits-of'
+import { readAccount } from '@/db/money/read-account'
 import { studioName, whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
 import { moneyFormat } from '@/lib/format/money'
 import { Agreements, ToSign } from './agreements'
 import { History } from './history'
 import { Asked, Next, Season } from './lines'
+import { Owed } from './owed'
 
 export const metadata: Metadata = { title: 'Your door' }
 
@@ -28,6 +30,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const history = await visitsOf(who, idIn<'client'>(text), stamp())
 	const agreements = await agreementsOf(who, idIn<'client'>(text), stamp())
 	const toSign = agreements.filter(needsName)
+	const account = await readAccount(who, idIn<'client'>(text), stamp())
 	const asked = home.lines.filter(needsAnswer)
 	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
 	const others = home.lines.filter((line) => !needsAnswer(line))
@@ -53,6 +56,9 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 				{next.map((line) => (
 					<Next key={line.proposal} line={line} />
 				))}
+				{account.ok && (
+					<Owed client={text} page={{ ...account, bills: account.bills.filter(({ isWanting }) => !isWanting) }} />
+				)}
 				{history && <History client={text} visits={history.visits} />}
 				{others.length > 0 && (
 					<section className="mt-14" aria-labelledby="seasons">

@@ -1,10 +1,12 @@
 'use server'
 import { stamp } from '@/app/server/start/clock'
 import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
+import { savePayWords as keepPayWords } from '@/db/money/pay-words'
 import { hireStaff } from '@/db/studio/hire'
 import { endStaff as closeDoor } from '@/db/studio/staff'
 import { saveSettings as keepSettings } from '@/db/studio/studio'
 import { onceField } from '@/lib/forms/fields'
+import { payWordsForm } from '@/lib/forms/money/money-forms'
 import { endStaffForm, hireForm, settingsForm } from '@/lib/forms/studio-forms'
 
 export async function saveSettings(form: FormData): Promise<void> {
@@ -44,6 +46,18 @@ export async function endStaff(form: FormData): Promise<void> {
 			if (ended.ok) return { to: '/studio/settings' }
 			if (isDenied(ended)) return refused(ended)
 			return { errors: { form: 'That is you: somebody else has to close the door behind you.' } }
+		},
+	)
+}
+
+/** How the studio is paid, as invoices say it. */
+export async function savePayWords(form: FormData): Promise<void> {
+	await studioAction(
+		form,
+		{ act: 'change settings', schema: payWordsForm, page: () => '/studio/settings' },
+		async (who, { once, payWords }) => {
+			const saved = await keepPayWords(who, payWords, stamp(once))
+			return saved.ok ? { to: '/studio/settings?saved' } : refused(saved)
 		},
 	)
 }

@@ -6,10 +6,12 @@ import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { SettingsFields } from '@/app/ui/studio/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { readPayWords } from '@/db/money/pay-words'
 import { listStaff } from '@/db/studio/staff'
 import { readSettings } from '@/db/studio/studio'
 import type { Attempt } from '@/lib/forms/read'
 import { saveSettings } from './actions'
+import { PayWords } from './pay-words'
 import { Staff } from './staff'
 
 const none: Attempt = { typed: {}, errors: {} }
@@ -23,6 +25,7 @@ export default async function SettingsPage({ searchParams }: PageProps<'/studio/
 	const { form, saved } = await searchParams
 	const attempt = await attemptFor(who, form)
 	const isOfSettings = 'timeZone' in attempt.typed
+	const isOfPay = 'payWords' in attempt.typed
 	const { typed, errors } = isOfSettings ? attempt : none
 	return (
 		<StudioFrame {...frame} here="Settings">
@@ -39,7 +42,8 @@ export default async function SettingsPage({ searchParams }: PageProps<'/studio/
 					Save the settings
 				</button>
 			</form>
-			<Staff members={await listStaff(who)} attempt={isOfSettings ? none : attempt} />
+			<PayWords key={`pay ${form}`} words={(await readPayWords(who)) ?? ''} attempt={isOfPay ? attempt : none} />
+			<Staff members={await listStaff(who)} attempt={isOfSettings || isOfPay ? none : attempt} />
 		</StudioFrame>
 	)
 }

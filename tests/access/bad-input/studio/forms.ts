@@ -1,5 +1,6 @@
 import { rateChoices, rateFields, rateTicks } from '@/lib/forms/rates/rate-table'
 import { type Hostile, type Kind, triedIn } from '../../look/hostile'
+import { moneyForms } from './money-forms'
 
 type Form = {
 	readonly fields: Readonly<Record<string, Kind>>
@@ -232,6 +233,7 @@ export const forms: Readonly<Record<string, Form>> = {
 	},
 	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
 	endStaff: { fields: { member: 'id' }, hidden: ['member'] },
+	...moneyForms,
 	saveSettings: { fields: { name: 'words', timeZone: 'choice', currency: 'choice', lengths: 'choice' }, hidden: [] },
 }
 

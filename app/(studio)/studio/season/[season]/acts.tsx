@@ -1,11 +1,18 @@
 import type { Total } from '@/db/studio/season-page'
+import { quantity } from '@/lib/format/words'
 import { groupOf } from '@/lib/season/group'
 import { RemindAll } from './remind-all'
 
-type Props = { readonly season: string; readonly totals: readonly Total[]; readonly toSign: number }
+type Props = {
+	readonly season: string
+	readonly totals: readonly Total[]
+	readonly toSign: number
+	/** Clients who are past a day of payment. */
+	readonly late: number
+}
 
 /** What can be done for many at once, and what else is waited for. */
-export function Acts({ season, totals, toSign }: Props) {
+export function Acts({ season, totals, toSign, late }: Props) {
 	const out = totals.find(({ state }) => state === 'waiting for an answer')
 	const drafts = totals.some(({ state }) => groupOf(state) === 'waiting for us')
 	return (
@@ -20,7 +27,7 @@ export function Acts({ season, totals, toSign }: Props) {
 			</div>
 			<p className="mt-3 text-sm text-soft">
 				Also waited for. Agreements to be signed: {toSign === 0 ? 'none' : <a href="/studio/agreements">{toSign}</a>}.
-				Payments past their date: none yet.
+				Payments past their date: <a href="/studio/money">{late === 0 ? 'none' : quantity(late, 'client')}</a>.
 			</p>
 		</div>
 	)

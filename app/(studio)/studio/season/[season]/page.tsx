@@ -8,6 +8,7 @@ import { ErrorSummary } from '@/app/ui/error-summary'
 import { RefreshOnReturn } from '@/app/ui/studio/refresh-on-return'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { agreementsToSign } from '@/db/agreements/studio/list'
+import { readLate } from '@/db/money/read-money'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons } from '@/db/studio/seasons'
 import { moneyFormat } from '@/lib/format/money'
@@ -50,6 +51,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 	const others = (await listSeasons(who)).filter((each) => each.id !== id).slice(0, 5)
 	const came = first(told) === 'not waiting for them' ? notWaiting : cameOf(first(all))
 	const { errors } = await attemptFor(who, form)
+	const late = await readLate(who, stamp())
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>
 			<RefreshOnReturn />
@@ -68,6 +70,7 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 				))}
 				<a href="/studio?plan">Plan a season</a>
 				<a href={`/studio/season/${id}/collection`}>The collection</a>
+				<a href={`/studio/season/${id}/result`}>What it brought</a>
 				{ledger.visitsToPlan > 0 && (
 					<a href="/studio/visits" className="font-semibold text-ink">
 						{visitsToPlan(ledger.visitsToPlan)}
@@ -80,7 +83,12 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 				</p>
 			)}
 			<ErrorSummary errors={errors} />
-			<Acts season={id} totals={totals} toSign={await agreementsToSign(who, stamp())} />
+			<Acts
+				season={id}
+				totals={totals}
+				toSign={await agreementsToSign(who, stamp())}
+				late={late?.late.clients.length ?? 0}
+			/>
 			<Ask
 				path={path}
 				ask={ask}

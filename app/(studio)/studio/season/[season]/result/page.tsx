@@ -1,0 +1,87 @@
+import type { Metadata } from 'next'
+import { idIn } from '@/app/server/pages'
+import { hide } from '@/app/server/refusal'
+import { studioPage } from '@/app/server/studio/studio-page'
+import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { readSeasonResult } from '@/db/money/season-result'
+import { moneyFormat } from '@/lib/format/money'
+import { capital } from '@/lib/format/words'
+import { actualInWords, hoursInWords, marginInWords, missingInWords, resultInWords } from '@/lib/money/words/result'
+import { seasonName } from '@/lib/season/season'
+import { Chart } from './chart'
+
+export const metadata: Metadata = { title: 'Result' }
+
+/** What a season brought, by client and in all. */
+export default async function SeasonResult({ params }: PageProps<'/studio/season/[season]/result'>) {
+	const { season: text } = await params
+	const { who, frame } = await studioPage(`/studio/season/${text}/result`, 'see the costing')
+	const page = await readSeasonResult(who, idIn<'season'>(text))
+	if (page === undefined) hide(who)
+	const { season, names } = page
+	const { clients, all } = page.result
+	const money = moneyFormat(page.currency)
+	const actual = actualInWords(all, money)
+	return (
+		<StudioFrame {...frame} here="Season" season={season.quarter}>
+			<p className="text-soft">
+				<a href={`/studio/season/${text}`}>{capital(seasonName(season))}</a>
+			</p>
+			<h1 className="text-4xl font-extrabold tracking-tight">What the season brought</h1>
+			{all.jobs === 0 && <p className="mt-4 text-lg">Nothing was approved yet.</p>}
+			{all.jobs > 0 && (
+				<>
+					<p className="mt-4 text-lg">
+						{resultInWords(all, money)}, before overhead. {hoursInWords(all.estimatedMinutes)} of work were estimated.
+					</p>
+					{actual && <p className="mt-1">{actual}</p>}
+					{missingInWords(all).map((says) => (
+						<p key={says} className="mt-1 text-soft">
+							{says}
+						</p>
+					))}
+					<div className="mt-8 grid items-start gap-x-12 gap-y-8 lg:grid-cols-2">
+						<div className="overflow-x-auto">
+							<table className="ledger">
+								<thead>
+									<tr className="text-sm text-soft">
+										<th scope="col">Client</th>
+										<th scope="col" className="sum">
+											Value
+										</th>
+										<th scope="col" className="sum">
+											Estimated cost
+										</th>
+										<th scope="col" className="sum">
+											Hours
+										</th>
+										<th scope="col" className="sum">
+											Margin
+										</th>
+									</tr>
+								</thead>
+								<tbody>
+									{clients.map((each) => (
+										<tr key={each.client}>
+											<td className="wrap-anywhere">{names.get(each.client)}</td>
+											<td className="sum">{money(each.valueCents)}</td>
+											<td className="sum">{money(each.estimatedCostCents)}</td>
+											<td className="sum">{hoursInWords(each.estimatedMinutes)}</td>
+											<td className="sum">{marginInWords(each.estimatedMarginPercent).replace('margin ', '')}</td>
+										</tr>
+									))}
+								</tbody>
+							</table>
+						</div>
+						<figure>
+							<figcaption className="text-sm text-soft">
+								In the order of the table: what was approved, and outlined below it what it was estimated to cost.
+							</figcaption>
+							<Chart results={clients} says="Value and estimated cost of each client, as in the table" />
+						</figure>
+					</div>
+				</>
+			)}
+		</StudioFrame>
+	)
+}

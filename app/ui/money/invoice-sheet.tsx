@@ -1,0 +1,102 @@
+import { fullDay } from '@/lib/format/day'
+import { moneyFormat } from '@/lib/format/money'
+import { capital } from '@/lib/format/words'
+import type { CreditNote } from '@/lib/money/invoice/credit-note'
+import type { Invoice } from '@/lib/money/invoice/invoice'
+import type { OpenInvoice } from '@/lib/money/ledger/account'
+import { exemptInWords, taxInWords, termsInWords } from '@/lib/money/words/invoice'
+
+type Props = {
+	readonly invoice: Invoice
+	readonly notes: readonly CreditNote[]
+	readonly standing: OpenInvoice
+}
+
+const rowsOf = ({ number, on, about, purchaseOrder, ...rest }: Invoice) => [
+	{ label: 'Invoice', value: number },
+	{ label: 'Date', value: fullDay(on) },
+	{ label: 'For', value: capital(about) },
+	...(purchaseOrder === '' ? [] : [{ label: 'Purchase order', value: purchaseOrder }]),
+	{ label: 'To be paid', value: termsInWords(rest) },
+]
+
+/** Where it stands, in a sentence. */
+function standsInWords({ openCents, paidCents, leftCents }: OpenInvoice, money: (of: OpenInvoice['cents']) => string) {
+	if (leftCents === 0) return 'Nothing of it is asked for any more.'
+	if (openCents === 0) return 'Paid, thank you.'
+	return paidCents === 0 ? `${money(openCents)} is open.` : `${money(paidCents)} is paid, ${money(openCents)} is open.`
+}
+
+/** An invoice as it was frozen, on one sheet that prints on Letter and on A4. */
+export function InvoiceSheet({ invoice, notes, standing }: Props) {
+	const money = moneyFormat(invoice.currency)
+	const exempt = exemptInWords(invoice)
+	return (
+		<article className="invoice">
+			<header className="flex flex-wrap items-start justify-between gap-x-12 gap-y-6">
+				<div>
+					<h1 className="text-4xl font-extrabold tracking-tight">Invoice {invoice.number}</h1>
+					<p className="mt-1 text-soft">{invoice.from}</p>
+				</div>
+				<address className="whitespace-pre-line not-italic wrap-anywhere">
+					<b>{invoice.to.name}</b>
+					{`\n${invoice.to.address}`}
+				</address>
+			</header>
+			<dl className="mt-8 border-t-2 border-ink">
+				{rowsOf(invoice).map(({ label, value }) => (
+					<div key={label} className="flex gap-4 border-b border-line py-2">
+						<dt className="w-32 shrink-0 font-semibold">{label}</dt>
+						<dd className="wrap-anywhere tabular-nums">{value}</dd>
+					</div>
+				))}
+			</dl>
+			<table className="ledger mt-8">
+				<thead>
+					<tr className="text-sm text-soft">
+						<th scope="col">What</th>
+						<th scope="col" className="sum">
+							Amount
+						</th>
+					</tr>
+				</thead>
+				<tbody>
+					{invoice.lines.map(({ words, cents }, index) => (
+						// biome-ignore lint/suspicious/noArrayIndexKey: frozen lines may read alike and never move
+						<tr key={index}>
+							<td className="wrap-anywhere">{words}</td>
+							<td className="sum">{money(cents)}</td>
+						</tr>
+					))}
+					{invoice.tax.map((tax) => (
+						<tr key={tax.milliPercent}>
+							<td>{taxInWords(tax, money)}</td>
+							<td className="sum">{money(tax.cents)}</td>
+						</tr>
+					))}
+				</tbody>
+				<tfoot>
+					<tr className="text-lg font-bold">
+						<td className="border-t-2 border-ink">Total</td>
+						<td className="sum border-t-2 border-ink">{money(invoice.totalCents)}</td>
+					</tr>
+				</tfoot>
+			</table>
+			{exempt && <p className="mt-3">{exempt}</p>}
+			{notes.map(({ number, on, reason, totalCents }) => (
+				<p key={number} className="mt-3 wrap-anywhere">
+					Credit note {number} of {fullDay(on)}: {money(totalCents)} less. {reason}
+				</p>
+			))}
+			<p className="mt-6 text-lg font-semibold">{standsInWords(standing, money)}</p>
+			{invoice.pay !== '' && (
+				<section className="whole mt-6" aria-labelledby="pay">
+					<h2 id="pay" className="text-xl">
+						How to pay
+					</h2>
+					<p className="mt-1 whitespace-pre-line wrap-anywhere">{invoice.pay}</p>
+				</section>
+			)}
+		</article>
+	)
+}

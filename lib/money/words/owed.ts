@@ -1,0 +1,20 @@
+import { fullDay } from '../../format/day'
+import type { MoneyFormat } from '../../format/money'
+import { capital } from '../../format/words'
+import type { Bill } from '../bills/bill'
+import type { InvoiceNumber } from '../invoice/number'
+import type { Account } from '../ledger/account'
+import { billInWords } from './bill'
+
+type Asked = { readonly bill: Bill; readonly about: string; readonly invoices: readonly InvoiceNumber[] }
+
+/** What is due next, or what comes; null for a client who was never asked for anything and will not be. */
+export function owedInWords(account: Account, bills: readonly Asked[], money: MoneyFormat): string | null {
+	const [open] = account.invoices
+		.filter(({ openCents }) => openCents > 0)
+		.toSorted((a, b) => a.dueOn.localeCompare(b.dueOn))
+	if (open !== undefined) return `${money(open.openCents)} is due ${fullDay(open.dueOn)}, invoice ${open.number}.`
+	const next = bills.find(({ invoices }) => invoices.length === 0)
+	if (next !== undefined) return `Nothing is due now. Next: ${capital(next.about)}. ${billInWords(next.bill, money)}.`
+	return account.invoices.length === 0 ? null : 'Nothing is due. All is paid.'
+}
