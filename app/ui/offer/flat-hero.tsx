@@ -1,6 +1,6 @@
 import { list } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
-import { Strip } from '../strip'
+import { Strip } from '../studio/strip'
 import { Wall } from '../wall'
 
 const colours = ({ palette }: { readonly palette: OfferView['options'][number]['palette'] }) =>
