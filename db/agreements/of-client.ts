@@ -1,21 +1,13 @@
 import { and, desc, eq, isNotNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { AgreementLine } from '@/lib/agreement/signing/page'
 import { standingOf } from '@/lib/agreement/standing'
-import type { State } from '@/lib/agreement/state'
-import { type Day, dayOf } from '@/lib/units/day'
-import type { ClientId, Id } from '@/lib/units/id'
+import { dayOf } from '@/lib/units/day'
+import type { ClientId } from '@/lib/units/id'
 import { read } from '../open'
 import { agreement, client, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied, visibleTo } from '../viewer'
-
-export type AgreementLine = {
-	readonly agreement: Id<'agreement'>
-	readonly state: State
-	readonly from: Day
-	readonly to: Day
-	readonly signBy: Day
-}
 
 /** The agreements that were ever issued to a client, the newest first. */
 export async function agreementsOf(

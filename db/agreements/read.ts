@@ -2,51 +2,18 @@ import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { documentChanges } from '@/lib/agreement/document/changes'
 import type { AgreementDocument } from '@/lib/agreement/document/document'
-import { changesTo, type ShownDocument, shownTo } from '@/lib/agreement/document/shown'
-import type { State } from '@/lib/agreement/state'
+import { changesTo, shownTo } from '@/lib/agreement/document/shown'
+import type { AgreementPage, SignedBy } from '@/lib/agreement/signing/page'
 import type { Change } from '@/lib/proposal/offer/changes'
 import type { Hash } from '@/lib/record/hash'
-import type { Day, Moment } from '@/lib/units/day'
-import type { ClientId, Id } from '@/lib/units/id'
+import type { Id } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { agreementPaper } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 import { documentIn, issuedUnder } from './documents'
 import { type FoundAgreement, findAgreement } from './find'
-import { type Agreed, consentOf, type Opened, openingsOf, signaturesUnder } from './signing/evidence'
-
-/** Under the document, as both sides read it. */
-export type SignedBy = {
-	readonly side: 'studio' | 'client'
-	readonly at: Moment
-	/** Undefined once erased. */
-	readonly name: string | undefined
-	readonly isOnPaper: boolean
-}
-
-/** What stands of an agreement behind the client's door: the document that was issued last. */
-export type AgreementPage = {
-	readonly client: ClientId
-	readonly state: State
-	readonly today: Day
-	readonly timeZone: string
-	readonly number: number
-	readonly hash: Hash
-	readonly signBy: Day
-	readonly issuedAt: Moment
-	/** Undefined once the client's words are erased. */
-	readonly document: ShownDocument | undefined
-	/** From the one in force, else from the one before. */
-	readonly changes: readonly Change[]
-	readonly signatures: readonly SignedBy[]
-	/** The viewer's own, to this document. */
-	readonly opened: readonly Opened[]
-	readonly consent: Agreed | undefined
-	readonly maySign: boolean
-	/** The sealed file of it is kept. */
-	readonly hasPaper: boolean
-}
+import { consentOf, openingsOf, signaturesUnder } from './signing/evidence'
 
 const signedBy = (db: Reading, hash: Hash): SignedBy[] =>
 	signaturesUnder(db, hash).map(({ side, at, signature }) => {

@@ -33,5 +33,6 @@ export async function issuedTo(site: Pick<Site, 'folder' | 'cast'>, key: ClientK
 	return id
 }
 
-export const amended = (site: Pick<Site, 'folder' | 'cast'>, id: Id<'agreement'>): Promise<void> =>
-	byDesigner(site, (to) => amend(to, id))
+/** The same, issued anew under another law. */
+export const amended = (site: Pick<Site, 'folder' | 'cast'>, key: ClientKey, id: Id<'agreement'>): Promise<void> =>
+	byDesigner(site, (to) => amend(to, id, site.cast.clients[key].id, addDays(to.signBy, 1)))

@@ -1,7 +1,6 @@
-import { beginAgreement, saveTerms, termsOf } from '@/db/agreements/draft'
+import { beginAgreement, saveTerms } from '@/db/agreements/draft'
 import { issueAgreement } from '@/db/agreements/issue'
 import { clientPage } from '@/db/clients/read-clients'
-import { read } from '@/db/open'
 import type { Stamp } from '@/db/stamp'
 import { must } from '@/demo/play/must'
 import type { Viewer } from '@/lib/access/viewer'
@@ -34,26 +33,33 @@ export function termsWith(containers: readonly ContainerId[], from = day('2026-1
 
 type To = { readonly designer: Viewer; readonly stamp: () => Stamp; readonly signBy: Day }
 
-async function issue({ designer, stamp, signBy }: To, agreement: Id<'agreement'>): Promise<void> {
-	const { version } = read((db) => termsOf(db, agreement))
+const termsFor = async ({ designer }: To, client: ClientId, from: Day): Promise<Terms> => {
+	const card = await clientPage(designer, client)
+	const places = card?.places ?? []
+	return termsWith(
+		places.flatMap(({ containers }) => containers.slice(0, 2).map(({ id }) => id)),
+		from,
+	)
+}
+
+async function issue({ designer, stamp, signBy }: To, agreement: Id<'agreement'>, version: number): Promise<void> {
 	const once = stamp().id<'once'>()
 	must('issue', await issueAgreement(designer, { agreement, version, signBy, once }, stamp()))
 }
 
 /** Issues a year's agreement to a client, about the first two containers of each of their places. */
 export async function issueTo(to: To, client: ClientId, from: Day): Promise<Id<'agreement'>> {
-	const card = await clientPage(to.designer, client)
-	const containers = (card?.places ?? []).flatMap((place) => place.containers.slice(0, 2).map(({ id }) => id))
-	const beginning = { client, terms: termsWith(containers, from) }
+	const beginning = { client, terms: await termsFor(to, client, from) }
 	const { id } = must('begin', await beginAgreement(to.designer, beginning, to.stamp()))
-	await issue(to, id)
+	await issue(to, id, 1)
 	return id
 }
 
 /** Issues it anew, under another law. */
-export async function amend(to: To, agreement: Id<'agreement'>): Promise<void> {
-	const { version, terms } = read((db) => termsOf(db, agreement))
+export async function amend(to: To, agreement: Id<'agreement'>, client: ClientId, from: Day): Promise<void> {
+	const terms = await termsFor(to, client, from)
 	const changed = { ...terms, said: { ...terms.said, law: 'the Commonwealth of Ostmark' } }
-	must('save', await saveTerms(to.designer, { agreement, version, terms: changed }, to.stamp()))
-	await issue(to, agreement)
+	const saving = { agreement, version: 1, terms: changed }
+	const { version } = must('save', await saveTerms(to.designer, saving, to.stamp()))
+	await issue(to, agreement, version)
 }

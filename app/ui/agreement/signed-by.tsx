@@ -1,4 +1,4 @@
-import type { SignedBy as Signature } from '@/db/agreements/read'
+import type { SignedBy as Signature } from '@/lib/agreement/signing/page'
 import { momentWords } from '@/lib/format/moment'
 
 type Props = {

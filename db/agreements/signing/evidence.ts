@@ -1,5 +1,6 @@
 import { and, asc, eq } from 'drizzle-orm'
-import { type Consent, consentSchema } from '@/lib/agreement/signing/consent'
+import { consentSchema } from '@/lib/agreement/signing/consent'
+import type { Agreed, Opened } from '@/lib/agreement/signing/page'
 import { type Signature, signatureSchema } from '@/lib/agreement/signing/signature'
 import type { Hash } from '@/lib/record/hash'
 import type { Moment } from '@/lib/units/day'
@@ -7,8 +8,6 @@ import type { PersonId } from '@/lib/units/id'
 import type { Reading } from '../../open'
 import { unseal } from '../../record/seal'
 import { agreementConsent, agreementOpening, agreementSignature } from '../../schema'
-
-export type Opened = { readonly as: 'page' | 'PDF'; readonly at: Moment }
 
 /** How somebody opened a document, the first way first. */
 export const openingsOf = (db: Reading, document: Hash, person: PersonId): Opened[] =>
@@ -18,13 +17,6 @@ export const openingsOf = (db: Reading, document: Hash, person: PersonId): Opene
 		.where(and(eq(agreementOpening.document, document), eq(agreementOpening.personId, person)))
 		.orderBy(asc(agreementOpening.at), asc(agreementOpening.id))
 		.all()
-
-export type Agreed = {
-	readonly at: Moment
-	readonly version: number
-	/** What they were shown; undefined once erased. */
-	readonly words: Consent | undefined
-}
 
 /** That somebody agreed to have a document on a screen. */
 export function consentOf(db: Reading, document: Hash, person: PersonId): Agreed | undefined {

@@ -1,12 +1,13 @@
 import { eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { Opened } from '@/lib/agreement/signing/page'
 import type { Id, PersonId } from '@/lib/units/id'
 import { type Reading, read, write } from '../../open'
 import { append } from '../../record/append'
 import { agreement, agreementOpening } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { type FoundAgreement, findAgreement } from '../find'
-import { type Opened, openingsOf } from './evidence'
+import { openingsOf } from './evidence'
 
 export type Opening = { readonly agreement: Id<'agreement'>; readonly as: Opened['as'] }
 

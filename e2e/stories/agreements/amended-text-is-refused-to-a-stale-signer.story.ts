@@ -16,7 +16,7 @@ test('a client who reads while the text is changed signs nothing, sees what is d
 		await page.getByLabel('Your name').fill('Rowan Kittiwell')
 	}
 	await agree()
-	await amended(site, id)
+	await amended(site, 'vet', id)
 	await page.getByRole('button', { name: 'Sign the agreement' }).click()
 
 	await expect(page.getByRole('alert')).toContainText('The agreement was changed while you were reading.')

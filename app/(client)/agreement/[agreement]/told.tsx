@@ -1,5 +1,5 @@
 import { Alert } from '@/app/ui/alert'
-import type { AgreementPage } from '@/db/agreements/read'
+import type { AgreementPage } from '@/lib/agreement/signing/page'
 import { stands } from '@/lib/agreement/signing/stands'
 import { isSigningRefusal, signingTold } from '@/lib/agreement/signing/told'
 import { dayOf } from '@/lib/units/day'

@@ -1,4 +1,4 @@
-import type { AgreementLine } from '@/db/agreements/of-client'
+import type { AgreementLine } from '@/lib/agreement/signing/page'
 import { agreementInAWord } from '@/lib/agreement/told'
 import { days, fullDay, longDay } from '@/lib/format/day'
 import { type Day, daysBetween } from '@/lib/units/day'
