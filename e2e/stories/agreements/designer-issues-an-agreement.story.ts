@@ -13,10 +13,7 @@ test('a designer begins an agreement, is told what is open, prices a season, iss
 	const open = page.getByRole('region', { name: 'Before it can be issued' })
 	await expect(open.getByRole('link', { name: /leaves \{law\} open/ })).toHaveAttribute('href', '#law')
 
-	const first = page
-		.getByRole('group')
-		.filter({ has: page.getByLabel('Fixed at') })
-		.first()
+	const first = page.getByRole('group', { name: /^Winter/ })
 	await first.getByLabel('Price', { exact: true }).selectOption('a fixed price')
 	await first.getByLabel('Fixed at').fill('612.50')
 	await page.getByLabel('The fixed prices are paid').selectOption('quarterly')
