@@ -35,6 +35,8 @@ function leftInWords(left: number): string {
 	return left === 0 ? 'today' : `${days(left)} left`
 }
 
+const sinceInWords = (count: number) => (count === 0 ? 'since today' : days(count))
+
 function stateWords(state: State, holdsUntil: Day | null): string {
 	const holds = 'inForce' in state && state.inForce !== null
 	switch (state.is) {
@@ -67,7 +69,7 @@ export function agreementRowView(row: Facts, now: Moment, timeZone: string): Agr
 	return {
 		state: stateWords(row.state, row.holdsUntil),
 		term: row.from === null || row.to === null ? '' : `${fullDay(row.from)} – ${fullDay(row.to)}`,
-		waiting: since === null ? '' : days(daysBetween(since, today)),
+		waiting: since === null ? '' : sinceInWords(daysBetween(since, today)),
 		left: left === null ? '' : leftInWords(left),
 		isSoon: left !== null && left <= soonDays,
 		more: isOut ? [...arrived, opened, ...asked].join(', ') : '',

@@ -369,6 +369,12 @@ const others: Readonly<Record<string, Fields>> = {
 
 const report = { 'csp-report': { 'effective-directive': 'script-src', 'blocked-uri': 'inline' } }
 
+const renewing = '/studio/agreements/renew/send'
+const renewForm: Form = ({ agreement }) => [once(), ['signBy', '2031-01-01'], ['pick', agreement ?? v7()]]
+
+const otherForm = (route: string, things: Things): Fields =>
+	route === renewing ? renewForm(things) : (others[route] ?? [['words', 'none']])
+
 /** One grey pixel, a PNG. */
 const pixel = Buffer.from(
 	'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNoaGgAAAMEAYEezv+mAAAAAElFTkSuQmCC',
@@ -415,8 +421,7 @@ export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: un
 	if (route.endsWith('/propose')) return json({ draft })
 	if (route.endsWith('/substitutes')) return json({ draft, material: things.material, container: null })
 	if (route.endsWith('/grow')) return json({ draft, option: 'a', recipe: null })
-	if (route.endsWith('/photo')) return photo()
 	if (route.endsWith('/save')) return json({ version: things.version, draft })
 	if (route === '/csp-report') return { ...json(report), headers: { 'content-type': 'application/csp-report' } }
-	return urlencoded(others[route] ?? [['words', 'none']])
+	return route.endsWith('/photo') ? photo() : urlencoded(otherForm(route, things))
 }

@@ -149,12 +149,18 @@ describe('the designer', () => {
 	]
 	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
 
-	const ofAgreements = new Set(['saveTerms', 'issue', 'remindSigner', 'remindSigners', 'takeBack'])
+	/** Whose agreement it is done to, with scripts and without. */
+	const clientOf = new Map<string, readonly ['clapboard' | 'vet' | 'newcomer', 'fieldstone' | 'dental' | 'inn']>([
+		...['saveTerms', 'issue', 'remindSigner', 'remindSigners', 'takeBack'].map(
+			(name) => [name, ['clapboard', 'fieldstone']] as const,
+		),
+		['endAgreement', ['vet', 'dental']],
+		['beginAgreement', ['newcomer', 'inn']],
+	])
 	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
 		const { folder, cast } = open.site
-		if (ofAgreements.has(name)) return thingsOf(folder, cast, client === 'clapboard' ? client : 'fieldstone')
-		if (name === 'endAgreement') return thingsOf(folder, cast, client === 'clapboard' ? 'vet' : 'dental')
-		if (name === 'beginAgreement') return thingsOf(folder, cast, client === 'clapboard' ? 'newcomer' : 'inn')
+		const own = clientOf.get(name)?.[client === 'clapboard' ? 0 : 1]
+		if (own !== undefined) return thingsOf(folder, cast, own)
 		const things = thingsOf(folder, cast, client)
 		if (name !== 'begin' && name !== 'startFrom') return things
 		const newcomer = client === 'clapboard' ? 'newcomer' : 'vet'

@@ -78,10 +78,10 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 						</summary>
 						<TermsForm key={String(form)} desk={desk} attempt={attempt} />
 					</details>
-					<Text clauses={clauses} isOpen={state.is === 'drafting'} />
 					{(isWriting || (desk.changes ?? []).length > 0 || desk.problems.length > 0) && (
 						<IssueForm desk={desk} attempt={attempt} />
 					)}
+					<Text clauses={clauses} isOpen={state.is === 'drafting'} />
 				</>
 			)}
 		</StudioFrame>

@@ -3,7 +3,7 @@ import { one } from '@/app/ui/studio/settings-fields'
 import type { AgreementFacts } from '@/lib/agreement/facts'
 import { capital } from '@/lib/format/words'
 import type { FieldErrors, Typed } from '@/lib/forms/read'
-import { quarters } from '@/lib/season/season'
+import { quarters, seasonName } from '@/lib/season/season'
 import { visitKinds } from '@/lib/visit/visit'
 
 export type Boxes = { readonly typed: Typed; readonly errors: FieldErrors }
@@ -23,6 +23,11 @@ const visitLabels = {
 	'take-down': 'Take-downs',
 }
 
+function named(text: string, year: string): string {
+	const quarter = quarters.find((each) => each === text)
+	return quarter !== undefined && /^\d{4}$/.test(year) ? seasonName({ quarter, year: Number(year) }) : `${text} ${year}`
+}
+
 /** One season: what it is, what it costs, which containers, how many visits of each kind. */
 export function SeasonFields({ index, typed, errors, containers }: Props) {
 	const box = (name: string) => `season.${index}.${name}`
@@ -33,7 +38,7 @@ export function SeasonFields({ index, typed, errors, containers }: Props) {
 	return (
 		<fieldset className="mt-6 border-t border-line pt-3">
 			<legend className="float-left text-lg font-bold">
-				{quarter === '' ? 'Another season' : capital(`${quarter} ${year}`)}
+				{quarter === '' ? 'Another season' : capital(named(quarter, year))}
 			</legend>
 			<div className="clear-both grid gap-x-6 sm:grid-cols-4">
 				<ChoiceField
