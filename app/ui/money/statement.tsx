@@ -30,10 +30,12 @@ export function Statement({ view, year, years, path, acts }: Props) {
 			</p>
 			<p className="mt-3">{view.opening}</p>
 			<div className="mt-2 overflow-x-auto">
-				<table className="ledger">
+				<table className="ledger max-sm:text-sm">
 					<thead>
 						<tr className="text-sm text-soft">
-							<th scope="col">Day</th>
+							<th scope="col" className="max-sm:hidden">
+								Day
+							</th>
 							<th scope="col">What</th>
 							<th scope="col" className="sum">
 								Charged
@@ -49,8 +51,9 @@ export function Statement({ view, year, years, path, acts }: Props) {
 					<tbody>
 						{view.lines.map(({ key, day, words, charged, paid, balance }) => (
 							<tr key={key}>
-								<td className="whitespace-nowrap">{day}</td>
-								<td className="min-w-44 wrap-anywhere">
+								<td className="whitespace-nowrap max-sm:hidden">{day}</td>
+								<td className="wrap-anywhere">
+									<span className="block text-soft sm:hidden">{day}</span>
 									{words}
 									{acts?.(key)}
 								</td>

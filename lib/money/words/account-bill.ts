@@ -5,7 +5,7 @@ import { sum } from '../../units/cents'
 import type { Bill } from '../bills/bill'
 import type { InvoiceNumber } from '../invoice/number'
 import type { Account } from '../ledger/account'
-import { billInWords } from './bill'
+import { askedInWords, billInWords } from './bill'
 
 /** A bill as a client reads it: what for, how much and when, and where it stands. */
 export type BillView = {
@@ -34,7 +34,7 @@ export function billView(of: Of, account: Account, money: MoneyFormat): BillView
 	return {
 		key: of.bill.key,
 		about: capital(of.about),
-		words: billInWords(of.bill, money),
+		words: of.invoices.length > 0 ? askedInWords(of.bill, money) : billInWords(of.bill, money),
 		stands: said,
 		invoices: of.invoices,
 		isOpen: said !== 'paid',

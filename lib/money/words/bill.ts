@@ -24,10 +24,15 @@ function partInWords(part: BillPart): string {
 	}
 }
 
+/** "Deposit, $237.00": of one that was asked for, whose invoice has a day of its own. */
+export const askedInWords = ({ part, charge }: Bill, money: MoneyFormat): string =>
+	`${partInWords(part)}, ${money(chargeCents(charge))}`
+
 /** "Deposit, $237.00, due 9 October 2026"; "Balance, $236.82, once it is in" */
-export function billInWords({ part, dated, charge }: Bill, money: MoneyFormat): string {
+export function billInWords(bill: Bill, money: MoneyFormat): string {
+	const { dated } = bill
 	const when = dated === null ? 'once it is in' : `due ${fullDay(addDays(dated.on, dated.netDays))}`
-	return `${partInWords(part)}, ${money(chargeCents(charge))}, ${when}`
+	return `${askedInWords(bill, money)}, ${when}`
 }
 
 const clashWords: Record<Clash['is'], string> = {

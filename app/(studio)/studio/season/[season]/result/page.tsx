@@ -6,9 +6,10 @@ import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { readSeasonResult } from '@/db/money/season-result'
 import { moneyFormat } from '@/lib/format/money'
 import { capital } from '@/lib/format/words'
+import { barsOf } from '@/lib/money/result/bars'
 import { actualInWords, hoursInWords, marginInWords, missingInWords, resultInWords } from '@/lib/money/words/result'
 import { seasonName } from '@/lib/season/season'
-import { Chart } from './chart'
+import { Bars } from './bars'
 
 export const metadata: Metadata = { title: 'Result' }
 
@@ -22,6 +23,7 @@ export default async function SeasonResult({ params }: PageProps<'/studio/season
 	const { clients, all } = page.result
 	const money = moneyFormat(page.currency)
 	const actual = actualInWords(all, money)
+	const bars = barsOf(clients)
 	return (
 		<StudioFrame {...frame} here="Season" season={season.quarter}>
 			<p className="text-soft">
@@ -40,45 +42,41 @@ export default async function SeasonResult({ params }: PageProps<'/studio/season
 							{says}
 						</p>
 					))}
-					<div className="mt-8 grid items-start gap-x-12 gap-y-8 lg:grid-cols-2">
-						<div className="overflow-x-auto">
-							<table className="ledger">
-								<thead>
-									<tr className="text-sm text-soft">
-										<th scope="col">Client</th>
-										<th scope="col" className="sum">
-											Value
-										</th>
-										<th scope="col" className="sum">
-											Estimated cost
-										</th>
-										<th scope="col" className="sum">
-											Hours
-										</th>
-										<th scope="col" className="sum">
-											Margin
-										</th>
+					<div className="mt-8 overflow-x-auto">
+						<table className="ledger">
+							<thead>
+								<tr className="text-sm text-soft">
+									<th scope="col">Client</th>
+									<th scope="col" className="sum">
+										Value
+									</th>
+									<th scope="col" className="sum">
+										Estimated cost
+									</th>
+									<th scope="col" className="sum">
+										Hours
+									</th>
+									<th scope="col" className="sum">
+										Margin
+									</th>
+									<th scope="col" className="w-2/5 min-w-48">
+										Value, and outlined its cost
+									</th>
+								</tr>
+							</thead>
+							<tbody>
+								{clients.map((each, index) => (
+									<tr key={each.client}>
+										<td className="wrap-anywhere">{names.get(each.client)}</td>
+										<td className="sum">{money(each.valueCents)}</td>
+										<td className="sum">{money(each.estimatedCostCents)}</td>
+										<td className="sum">{hoursInWords(each.estimatedMinutes)}</td>
+										<td className="sum">{marginInWords(each.estimatedMarginPercent).replace('margin ', '')}</td>
+										<td>{bars[index] && <Bars bar={bars[index]} />}</td>
 									</tr>
-								</thead>
-								<tbody>
-									{clients.map((each) => (
-										<tr key={each.client}>
-											<td className="wrap-anywhere">{names.get(each.client)}</td>
-											<td className="sum">{money(each.valueCents)}</td>
-											<td className="sum">{money(each.estimatedCostCents)}</td>
-											<td className="sum">{hoursInWords(each.estimatedMinutes)}</td>
-											<td className="sum">{marginInWords(each.estimatedMarginPercent).replace('margin ', '')}</td>
-										</tr>
-									))}
-								</tbody>
-							</table>
-						</div>
-						<figure>
-							<figcaption className="text-sm text-soft">
-								In the order of the table: what was approved, and outlined below it what it was estimated to cost.
-							</figcaption>
-							<Chart results={clients} says="Value and estimated cost of each client, as in the table" />
-						</figure>
+								))}
+							</tbody>
+						</table>
 					</div>
 				</>
 			)}
