@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import { capital } from '@/lib/format/words'
 import type { Season } from '@/lib/season/season'
 import { seasonName } from '@/lib/season/season'
-import { SeasonMark } from './season-mark'
+import { SeasonMark } from './marks/season-mark'
 
 type Props = {
 	readonly studio: string

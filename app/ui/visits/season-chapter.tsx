@@ -1,4 +1,4 @@
-import { SeasonMark } from '@/app/ui/season-mark'
+import { SeasonMark } from '@/app/ui/marks/season-mark'
 import { daySpan } from '@/lib/format/day'
 import { capital } from '@/lib/format/words'
 import { seasonName } from '@/lib/season/season'

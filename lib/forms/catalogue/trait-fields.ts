@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../format/length'
 import { forms } from '../../recipe/look'
 import { lightNeeds } from '../../recipe/traits'
 import { decimalField, emptyOr, hexField, text } from '../fields'
-import { lengthField } from '../length-field'
+import { lengthField } from '../places/length-field'
 import { zoneField } from '../places/zone-field'
 
 const monthField = z

@@ -3,7 +3,7 @@ import * as card from '../../container/card'
 import { faultsOfMeasured, type Measured, whole } from '../../container/measured/whole'
 import type { LengthUnit } from '../../format/length'
 import { emptyOr, hexField, idField, onceField, text, tick } from '../fields'
-import { lengthField, measureField } from '../length-field'
+import { lengthField, measureField } from './length-field'
 import { weightField } from './weight-field'
 
 /** Outer measures, and what is inside them; `faultsOf` says within which bounds. */

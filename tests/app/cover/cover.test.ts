@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
-import { coverPng } from '@/app/server/cover/cover-png'
-import { drawable } from '@/app/server/cover/drawable'
-import { coverFonts } from '@/app/server/cover/fonts'
+import { coverPng } from '@/app/server/picture/cover/cover-png'
+import { drawable } from '@/app/server/picture/cover/drawable'
+import { coverFonts } from '@/app/server/picture/cover/fonts'
 import type { Cover } from '@/lib/proposal/offer/cover'
 import { type Hex, hex } from '@/lib/units/hex'
 

@@ -1,6 +1,6 @@
 import { Colours } from '@/app/ui/colours'
-import { SeasonMark } from '@/app/ui/season-mark'
-import { StateMark } from '@/app/ui/state-mark'
+import { SeasonMark } from '@/app/ui/marks/season-mark'
+import { StateMark } from '@/app/ui/marks/state-mark'
 import type { HomeLine } from '@/db/clients/home'
 import { daySpan, days, longDay } from '@/lib/format/day'
 import type { MoneyFormat } from '@/lib/format/money'

@@ -1,6 +1,6 @@
 import { Alert } from '@/app/ui/alert'
+import { StateMark } from '@/app/ui/marks/state-mark'
 import { Notes } from '@/app/ui/offer/notes'
-import { StateMark } from '@/app/ui/state-mark'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
 import { answeredBy } from '@/lib/proposal/offer/answered-by'

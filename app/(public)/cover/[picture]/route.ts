@@ -1,6 +1,6 @@
-import { coverPng } from '@/app/server/cover/cover-png'
 import { tooMany } from '@/app/server/edge/limits'
 import { senderOf } from '@/app/server/edge/screen'
+import { coverPng } from '@/app/server/picture/cover/cover-png'
 import { notDrawn } from '@/app/server/picture/drawn'
 import { viewer } from '@/app/server/sign-in/session'
 import { readCover } from '@/db/proposals/pictures/read-cover'

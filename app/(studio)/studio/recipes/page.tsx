@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
-import { SeasonMark } from '@/app/ui/season-mark'
+import { SeasonMark } from '@/app/ui/marks/season-mark'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { readLibrary } from '@/db/catalogue/library'
 import { capital } from '@/lib/format/words'

@@ -1,4 +1,4 @@
-import { StateMark } from '@/app/ui/state-mark'
+import { StateMark } from '@/app/ui/marks/state-mark'
 import type { ClientPage } from '@/db/clients/read-clients'
 import { fullDay } from '@/lib/format/day'
 import { capital } from '@/lib/format/words'

@@ -1,4 +1,4 @@
-import { StateMark } from '@/app/ui/state-mark'
+import { StateMark } from '@/app/ui/marks/state-mark'
 import { Thumbnail } from '@/app/ui/studio/thumbnail'
 import { WrongMark } from '@/app/ui/visits/wrong-mark'
 import type { SeasonPage, SeasonRow } from '@/db/studio/season-page'

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { cmPerInch, type LengthUnit } from '../format/length'
-import { howToMeasure, readLength } from '../format/read-length'
+import { cmPerInch, type LengthUnit } from '../../format/length'
+import { howToMeasure, readLength } from '../../format/read-length'
 
 /** A length as it was typed, in cm; in the studio's units where it names none. */
 export const measureField = (unit: LengthUnit) =>

@@ -4,7 +4,7 @@ import { CoverPicture } from '@/app/documents/cover/cover'
 import { coverSize } from '@/lib/forms/pictures/cover-address'
 import type { Cover } from '@/lib/proposal/offer/cover'
 import { type Hash, hashOf } from '@/lib/record/hash'
-import { sharp } from '../picture/codec'
+import { sharp } from '../codec'
 import { drawable } from './drawable'
 import { coverFonts } from './fonts'
 
