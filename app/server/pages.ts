@@ -46,11 +46,16 @@ export const first = (value: string | string[] | undefined): string | undefined 
 export const all = (value: string | string[] | undefined): string[] =>
 	value === undefined ? [] : [value].flat().slice(0, 100)
 
+/** Of a browser that does not say what for it asks (Fetch Metadata, Safari before 16.4): it wants a page first of all, not a part of one. */
+const isDocument = (sent: Headers): boolean =>
+	(sent.get('sec-fetch-dest') ?? ((sent.get('accept') ?? '').startsWith('text/html') ? 'document' : '')) ===
+		'document' && !sent.has('rsc')
+
 /** True for a document that a person opened, and no prefetch or part of a page. */
 export async function isOpened(): Promise<boolean> {
 	const sent = await headers()
 	const purpose = sent.get('sec-purpose') ?? sent.get('purpose') ?? ''
-	return sent.get('sec-fetch-dest') === 'document' && !sent.has('next-router-prefetch') && !purpose.includes('prefetch')
+	return isDocument(sent) && !sent.has('next-router-prefetch') && !purpose.includes('prefetch')
 }
 
 /** How the address of a page asks to look at its pictures: an hour, else the window's; a measure in the studio's unit. */

@@ -1,10 +1,10 @@
 import { and, eq } from 'drizzle-orm'
 import { type AgreementDocument, documentSchema } from '@/lib/agreement/document/document'
 import type { Hash } from '@/lib/record/hash'
-import type { Id } from '@/lib/units/id'
+import type { ClientId, Id } from '@/lib/units/id'
 import type { Reading } from '../open'
 import { unseal } from '../record/seal'
-import { agreementDocument } from '../schema'
+import { agreement, agreementDocument } from '../schema'
 
 export type Issued = typeof agreementDocument.$inferSelect
 
@@ -19,3 +19,13 @@ export function documentIn(db: Reading, hash: Hash): AgreementDocument | undefin
 	const words = unseal(db, hash)
 	return words === undefined ? undefined : documentSchema.parse(words)
 }
+
+/** The hashes of all that was issued to a client. */
+export const documentsOf = (db: Reading, of: ClientId): Hash[] =>
+	db
+		.select({ hash: agreementDocument.hash })
+		.from(agreementDocument)
+		.innerJoin(agreement, eq(agreement.id, agreementDocument.agreementId))
+		.where(eq(agreement.clientId, of))
+		.all()
+		.map(({ hash }) => hash)

@@ -4,6 +4,8 @@ import { and, eq, inArray, isNull, notInArray, or, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Hash } from '@/lib/record/hash'
 import type { ClientId, Id, PersonId, PhotoId } from '@/lib/units/id'
+import { documentsOf } from '../agreements/documents'
+import { removePapers } from '../agreements/papers/files'
 import { removeScans } from '../agreements/scans/files'
 import { dataFolder, type Tx, write } from '../open'
 import { append } from '../record/append'
@@ -118,6 +120,7 @@ type Erased = {
 	readonly ok: true
 	readonly mails: readonly Id<'mail'>[]
 	readonly photos: readonly PhotoId[]
+	readonly papers: readonly Hash[]
 	readonly scans: readonly Hash[]
 }
 
@@ -139,7 +142,7 @@ function eraseIn(tx: Tx, viewer: Viewer, by: PersonId, of: ClientId, stamp: Stam
 	tx.update(contact).set({ endedAt: stamp.at }).where(eq(contact.clientId, of)).run()
 	const blank = { name: erased, studioNote: '', exemptCertificate: null, exemptExpires: null, archivedAt: stamp.at }
 	tx.update(client).set(blank).where(eq(client.id, of)).run()
-	return { ok: true, mails, photos, scans }
+	return { ok: true, mails, photos, scans, papers: documentsOf(tx, of) }
 }
 
 /**
@@ -154,6 +157,7 @@ export async function eraseClient(viewer: Viewer, of: ClientId, stamp: Stamp): P
 	if (!said.ok) return said
 	deleteCopies(said.mails)
 	removePhotos(said.photos)
+	removePapers(said.papers)
 	removeScans(said.scans)
 	return { ok: true }
 }

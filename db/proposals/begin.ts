@@ -2,6 +2,7 @@ import { and, eq, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { emptyDraft } from '@/lib/proposal/draft'
 import type { ClientId, ProposalId, SeasonId } from '@/lib/units/id'
+import { agreedFor } from '../agreements/agreed-season'
 import { type Tx, write } from '../open'
 import { append } from '../record/append'
 import { client, draft, proposal, season } from '../schema'
@@ -30,7 +31,8 @@ export function beginIn(tx: Tx, viewer: Viewer, of: Whose, stamp: Stamp): Begun 
 	tx.insert(proposal)
 		.values({ id, clientId: of.client, seasonId: of.season, ...blank, createdAt: stamp.at })
 		.run()
-	const document = JSON.stringify(emptyDraft({ from: when.windowFrom, to: when.windowTo, answerBy: when.answerBy }))
+	const begun = emptyDraft({ from: when.windowFrom, to: when.windowTo, answerBy: when.answerBy })
+	const document = JSON.stringify({ ...begun, agreement: agreedFor(tx, of.client, when) })
 	tx.insert(draft).values({ proposalId: id, version: 1, document, updatedAt: stamp.at, updatedBy: viewer.person }).run()
 	append(tx, stamp, viewer, {
 		act: 'proposal begun',

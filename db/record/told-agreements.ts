@@ -4,9 +4,10 @@ import type { Entry } from '@/lib/record/chain'
 import { sha256 } from '@/lib/record/hash'
 import type { Reading } from '../open'
 import { agreementDocument, agreementSignature, agreementTemplate } from '../schema'
+import { signingEvidence } from './told-signing'
 
 /** What a line has to say of a piece of evidence, and what that piece is called. */
-type Evidence = Pick<Entry, 'at' | 'object' | 'facts' | 'sealed'> & {
+export type AgreementEvidence = Pick<Entry, 'at' | 'object' | 'facts' | 'sealed'> & {
 	readonly act: RecordedAct
 	/** A client's signature on paper is written down by the studio: who it was is compared, not as what. */
 	readonly by: string
@@ -17,9 +18,12 @@ export const agreementActs = [
 	'agreement template changed',
 	'agreement issued',
 	'agreement signed',
+	'agreement opened',
+	'electronic records agreed to',
+	'agreement paper kept',
 ] as const satisfies readonly RecordedAct[]
 
-const templates = (db: Reading): Evidence[] =>
+const templates = (db: Reading): AgreementEvidence[] =>
 	db
 		.select()
 		.from(agreementTemplate)
@@ -31,7 +35,7 @@ const templates = (db: Reading): Evidence[] =>
 		}))
 
 /** A document is told of with the studio's signature to it; one without says so by sealing nothing. */
-function documents(db: Reading): Evidence[] {
+function documents(db: Reading): AgreementEvidence[] {
 	const signed = db.select().from(agreementSignature).where(eq(agreementSignature.side, 'studio')).all()
 	const wordsOf = new Map(signed.map(({ document, words }) => [document, words]))
 	return db
@@ -47,7 +51,7 @@ function documents(db: Reading): Evidence[] {
 }
 
 /** The studio's is given by the line that issues: where both say the same, they are one. */
-const signatures = (db: Reading): Evidence[] =>
+const signatures = (db: Reading): AgreementEvidence[] =>
 	db
 		.select({ given: agreementSignature, to: agreementDocument })
 		.from(agreementSignature)
@@ -60,5 +64,10 @@ const signatures = (db: Reading): Evidence[] =>
 			what: `the ${side}’s signature to issue ${number} of agreement ${agreementId}`,
 		}))
 
-/** Clauses, documents and signatures, each as the line has it that tells of it. */
-export const agreementEvidence = (db: Reading): Evidence[] => [...templates(db), ...documents(db), ...signatures(db)]
+/** Clauses, documents, signatures and what belongs to a signing, each as the line has it that tells of it. */
+export const agreementEvidence = (db: Reading): AgreementEvidence[] => [
+	...templates(db),
+	...documents(db),
+	...signatures(db),
+	...signingEvidence(db),
+]

@@ -100,7 +100,7 @@ const money = (db: Reading): (readonly [says: string, what: string])[] =>
 
 /** A line of an agreement names what was issued or signed; whatever else it tells, no other piece of evidence does. */
 function agreed({ facts, actor, ...entry }: Entry): string {
-	const named = Object.entries(facts).filter(([key]) => ['version', 'number', 'document'].includes(key))
+	const named = Object.entries(facts).filter(([key]) => ['version', 'number', 'document', 'as', 'sha256'].includes(key))
 	return says({ ...entry, actor: personOf(actor), facts: Object.fromEntries(named) })
 }
 

@@ -28,7 +28,7 @@ function keepSession(sessionToken: string, userId: string, now: Date, arrival?: 
 		const end = absoluteEnd(tx, who, now)
 		const row = { sessionToken: stored(sessionToken), userId: who, expires: end, createdAt: moment(now) }
 		tx.insert(session)
-			.values({ ...row, device: arrival?.words ?? '' })
+			.values({ ...row, device: arrival?.words ?? '', provenBy: arrival?.by ?? null })
 			.run()
 		if (arrival !== undefined) noteArrival(tx, who, arrival)
 		return end

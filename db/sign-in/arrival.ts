@@ -12,6 +12,8 @@ export type Arrival = {
 	readonly browser: string
 	/** What a person would call it: "Firefox on Android". */
 	readonly words: string
+	/** How its holder showed that the mailbox is theirs. */
+	readonly by: 'link' | 'code'
 	readonly stamp: Stamp
 }
 

@@ -15,7 +15,11 @@ export async function inRecordOf({ folder }: Pick<Site, 'folder'>, act: () => Pr
 /** Writes a session for a person of the cast into the site's record and hands out what its cookie holds. */
 export async function sessionFor(site: Pick<Site, 'folder'>, userId: string): Promise<string> {
 	const sessionToken = randomBytes(32).toString('base64url')
-	await inRecordOf(site, () => sessionAdapter(() => new Date()).createSession({ sessionToken, userId }))
+	await inRecordOf(site, async () => {
+		await sessionAdapter(() => new Date()).createSession({ sessionToken, userId })
+		// As if it had begun by a link, without the mail that tells of a new browser.
+		globalThis.doorsillDatabase?.sqlite.exec("UPDATE session SET proven_by = 'link' WHERE proven_by IS NULL")
+	})
 	return sessionToken
 }
 

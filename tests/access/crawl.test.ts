@@ -29,7 +29,7 @@ const starts = () => [
 ]
 
 describe('looking changes nothing', () => {
-	it('but that a contact who opened a proposal has seen it, once', async () => {
+	it('but that a contact who opened a proposal or an agreement has seen it, once', async () => {
 		const { folder } = open.site
 		const lines = () => record(folder, (db) => db.prepare('SELECT act, actor FROM event ORDER BY seq').raw().all())
 		const unseen = (db: Parameters<Parameters<typeof record>[1]>[0]) =>
@@ -40,8 +40,13 @@ describe('looking changes nothing', () => {
 		const [between, is] = [snapshot(folder), lines()]
 		const told = is.slice(was.length)
 		expect(told.length).toBeGreaterThan(0)
-		for (const line of told) expect(line).toEqual(['proposal seen', expect.stringMatching(/^contact /)])
-		expect({ ...between, event: '', proposal: '' }).toEqual({ ...before, event: '', proposal: '' })
+		for (const line of told)
+			expect(line).toEqual([
+				expect.stringMatching(/^(?:proposal seen|agreement opened)$/),
+				expect.stringMatching(/^contact /),
+			])
+		const noted = { event: '', proposal: '', agreement_opening: '' }
+		expect({ ...between, ...noted }).toEqual({ ...before, ...noted })
 		expect(record(folder, unseen)).toEqual(proposals)
 		for (const person of persons) expect((await crawl(as(person), starts(), { ofEach: 3 })).length).toBe(once[person])
 		expect(snapshot(folder)).toEqual(between)
@@ -83,7 +88,9 @@ function plain({ status, headers, body }: Answer, id: string): string {
 }
 
 describe('what is not yours reads as what is not there', () => {
-	const named = rows.filter(({ of }) => of === 'client' || of === 'proposal' || of === 'answered proposal')
+	const named = rows.filter(
+		({ of }) => of === 'client' || of === 'proposal' || of === 'answered proposal' || of === 'agreement',
+	)
 	const strangers = persons.filter((person) => columnOf(person, 'bakery') !== 'designer')
 	/** To staff who may do it no client is foreign. */
 	const worksFor = ({ act }: Row, person: PersonName) =>

@@ -20,6 +20,9 @@ export default function prepare(): void {
 		encoding: 'utf8',
 	})
 	if (made.status !== 0) throw new Error(`The cast could not be seeded:\n${made.stderr}`)
+	const script = join('tests', 'access', 'site', 'issue-agreements.ts')
+	const issued = spawnSync(process.execPath, ['--import', 'tsx', script, template], { cwd: root, encoding: 'utf8' })
+	if (issued.status !== 0) throw new Error(`The agreements could not be issued:\n${issued.stderr}`)
 	const asking = ['--import', 'tsx', join('tests', 'access', 'site', 'asked-for.ts'), template]
 	const asked = spawnSync(process.execPath, asking, { cwd: root, env: process.env, encoding: 'utf8' })
 	if (asked.status !== 0) throw new Error(`Nobody could be asked for anything:\n${asked.stderr}`)

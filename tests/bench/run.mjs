@@ -5,4 +5,6 @@ import { build, installPackages, run } from '../../demo/machine.mjs'
 installPackages()
 build()
 const script = (name) => run(process.execPath, ['--import', 'tsx', join('tests', 'bench', name)])
-process.exit(script('pricing.ts') || script('design.ts') || script('season.ts') || script('pages.ts'))
+process.exit(
+	script('pricing.ts') || script('design.ts') || script('paper.ts') || script('season.ts') || script('pages.ts'),
+)

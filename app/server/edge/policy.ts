@@ -20,8 +20,8 @@ export function policy(nonce: string): string {
 	].join('; ')
 }
 
-const pictures =
-	/^\/(?:cover\/[^/]+|photo\/[^/]+\/[^/]+|proposal\/[^/]+\/picture\/[^/]+|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture|demo\/mail\/[^/]+)$/
+const files =
+	/^\/(?:cover\/[^/]+|photo\/[^/]+\/[^/]+|proposal\/[^/]+\/picture\/[^/]+|agreement\/[^/]+\/pdf|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture|demo\/mail\/[^/]+)$/
 
-/** Whether the handler at this address says itself what may be loaded: a picture nothing, its refusal as any page. */
-export const hasPolicyOfItsOwn = (path: string): boolean => pictures.test(path)
+/** Whether the handler at this address says itself what may be loaded: a picture or a file nothing, its refusal as any page. */
+export const hasPolicyOfItsOwn = (path: string): boolean => files.test(path)

@@ -22,6 +22,7 @@ import { coverOf } from '@/lib/proposal/offer/cover'
 import { idSchema } from '@/lib/units/schema'
 import { stamp } from '../start/clock'
 import { env } from '../start/env'
+import { composeAgreement, isAboutAgreement } from './compose-agreement'
 import { composeMoney, isAboutMoney } from './compose-money'
 import { composeSignIn, isAboutSignIn } from './compose-sign-in'
 import { composeVisit, isAboutVisit } from './compose-visit'
@@ -60,6 +61,7 @@ export async function compose(
 	if (person === null || to === undefined) return undefined
 	if (isAboutSignIn(message)) return composeSignIn({ message, person, facts }, to)
 	if (isAboutVisit(message)) return composeVisit(system, { message, person, facts }, to)
+	if (isAboutAgreement(message)) return composeAgreement(system, { message, person, facts }, to)
 	if (isAboutMoney(message)) return composeMoney(system, { message, person, facts }, to)
 	if (!isAboutProposal(message)) return undefined
 	const { proposal, number } = reported.parse(facts)

@@ -1,4 +1,3 @@
-import 'server-only'
 import { renderToBuffer } from '@react-pdf/renderer'
 import { AgreementPdf } from '@/app/documents/pdf/agreement/agreement-pdf'
 import type { AgreementPaper } from '@/app/documents/pdf/agreement/input'
@@ -8,4 +7,4 @@ import { oneByOne } from './one-by-one'
 
 /** The bytes of an agreement's file, not sealed yet; the same for the same input. */
 export const agreementPdf = (input: AgreementPaper): Promise<Buffer> =>
-	oneByOne(() => renderToBuffer(AgreementPdf({ input, drawing: drawing(letters()) })))
+	oneByOne(async () => renderToBuffer(AgreementPdf({ input, drawing: drawing(await letters()) })))

@@ -1,5 +1,3 @@
-import 'server-only'
-
 let before: Promise<unknown> = Promise.resolve()
 
 /** One file at a time, whoever asks: drawing one takes the whole processor for a third of a second. */

@@ -9,8 +9,8 @@ import { randomToken } from './secrets'
 const shape = /^[\w-]{43}$/
 
 /** The browser that somebody comes in with: known by its own cookie, else a new one. */
-export async function arrivalOf(headers: Headers): Promise<Arrival> {
+export async function arrivalOf(headers: Headers, by: Arrival['by']): Promise<Arrival> {
 	const held = (await cookies()).get(browserCookie().name)?.value ?? ''
 	const browser = shape.test(held) ? held : randomToken()
-	return { browser, words: browserWords(headers.get('user-agent') ?? ''), stamp: stamp() }
+	return { browser, words: browserWords(headers.get('user-agent') ?? ''), by, stamp: stamp() }
 }

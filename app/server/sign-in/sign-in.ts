@@ -10,9 +10,9 @@ import { askCookie, browserCookie, forget, remember, sessionCookie } from './coo
 import { sessionToken } from './session'
 
 /** Uses a link up: a new session for its holder, the one that this browser had before ended. */
-export async function signIn(request: NextRequest): Promise<Response> {
+export async function signIn(request: NextRequest, by: 'link' | 'code'): Promise<Response> {
 	const before = await sessionToken()
-	const arrival = await arrivalOf(request.headers)
+	const arrival = await arrivalOf(request.headers, by)
 	const answer = await handBack(request, ['callback', 'email'], arrival)
 	const given = answer.headers.getSetCookie()
 	// The library leads to its own page of errors, or not at all: only a session that it gave says that somebody is in.

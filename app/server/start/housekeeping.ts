@@ -1,15 +1,18 @@
 import 'server-only'
+import { sweepPapers } from '@/db/agreements/papers/keep'
 import { sweepAttempts } from '@/db/house/attempts'
 import { backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
 import { noteLapses } from '@/db/house/lapse'
 import { remindDue } from '@/db/house/remind-due'
+import { remindSignersDue } from '@/db/house/remind-signers-due'
 import { sweepOnce } from '@/db/house/sweep-once'
 import { sweepPhotos } from '@/db/house/sweep-photos'
 import { billDue } from '@/db/money/bills/bill-due'
 import { remindLateDue } from '@/db/money/remind-late'
 import { sweepSignIn } from '@/db/sign-in/session'
 import { viewerOf } from '@/db/viewer'
+import { makePapers } from '../answers/agreement/make-papers'
 import { wakeSender } from '../mail/sender'
 import { now, stamp } from './clock'
 import { log } from './log'
@@ -34,6 +37,8 @@ export async function keepHouse(): Promise<void> {
 	await step('sweep attempts', () => sweepAttempts(system, stamp()))
 	await step('sweep keys', () => sweepOnce(system, stamp()))
 	await step('sweep photos', () => sweepPhotos(system))
+	await step('sweep papers', () => sweepPapers(system))
+	await step('make papers', makePapers)
 	await step('empty the log', () => emptyLog(system))
 	log().info({ act: 'kept house', lapsed, backedUp: backup !== undefined })
 }
@@ -41,8 +46,10 @@ export async function keepHouse(): Promise<void> {
 /** Who is to be reminded by now. */
 export async function remindWhoIsDue(): Promise<void> {
 	const system = await viewerOf('system')
-	const reminded = (await step('remind', () => remindDue(system, stamp()))) ?? 0
+	const answerers = (await step('remind', () => remindDue(system, stamp()))) ?? 0
+	const signers = (await step('remind signers', () => remindSignersDue(system, stamp()))) ?? 0
 	const late = (await step('remind who is late', () => remindLateDue(system, stamp()))) ?? 0
+	const reminded = answerers + signers
 	if (reminded + late === 0) return
 	wakeSender()
 	log().info({ act: 'reminded', reminded, late })

@@ -1,7 +1,7 @@
 import { list } from '@/lib/format/words'
 import type { OfferView } from '@/lib/proposal/offer/offer-view'
-import { Strip } from '../strip'
 import { Wall } from '../wall'
+import { Strip } from './palettes/strip'
 
 const colours = ({ palette }: { readonly palette: OfferView['options'][number]['palette'] }) =>
 	list(palette.map(({ name }) => name))

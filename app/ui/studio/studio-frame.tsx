@@ -4,6 +4,7 @@ import { SignedIn } from '../client-frame'
 const rooms = [
 	{ href: '/studio', word: 'Season' },
 	{ href: '/studio/clients', word: 'Clients' },
+	{ href: '/studio/agreements', word: 'Agreements' },
 	{ href: '/studio/recipes', word: 'Recipes' },
 	{ href: '/studio/materials', word: 'Materials' },
 	{ href: '/studio/install', word: 'To install' },

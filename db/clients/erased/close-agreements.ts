@@ -1,6 +1,6 @@
 import { and, eq, inArray } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { afterErasure } from '@/lib/agreement/after-erasure'
+import { afterErasure } from '@/lib/agreement/ending/after-erasure'
 import { signatureSchema } from '@/lib/agreement/signing/signature'
 import { emptyTerms } from '@/lib/agreement/terms'
 import type { Hash } from '@/lib/record/hash'

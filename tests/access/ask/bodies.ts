@@ -3,9 +3,11 @@ import { ratesText } from '@/lib/forms/rates/rates-form'
 import { defaultRates } from '@/lib/pricing/rates'
 import type { Things } from '../site/things'
 import type { Row } from '../table/rows'
+import { agreementForms, isAgreementForm } from './agreement-forms'
 import { actionNamed } from './build'
 import { type Body, type Fields, json, multipart, over, urlencoded } from './forms'
 import { moneyForms } from './money-forms'
+import { studioAgreementForms } from './studio-agreement-forms'
 
 /** Forms as the pages make them, filled in so that they would go through if the right person sent them. */
 type Form = (things: Things) => Fields
@@ -81,6 +83,7 @@ const byPhone = ({ proposal, revision }: Things): Fields => [
 ]
 
 const actionForms: Readonly<Record<string, Form>> = {
+	...studioAgreementForms,
 	plan: () => [
 		once(),
 		['quarter', 'spring'],
@@ -293,9 +296,13 @@ export function formOf(action: string, things: Things): Fields {
 }
 
 /** The address of a page whose forms carry the action. */
-export function pageWith(action: string, { client, proposal, season }: Things): string {
+export function pageWith(action: string, { client, proposal, season, agreement }: Things): string {
 	const [route = '/'] = actionNamed(action).routes
-	return route.replace('[client]', client).replace('[proposal]', proposal).replace('[season]', season)
+	return route
+		.replace('[client]', client)
+		.replace('[proposal]', proposal)
+		.replace('[season]', season)
+		.replace('[agreement]', agreement ?? '')
 }
 
 /** What is asked of a container at the kerb, under the number of its boxes. */
@@ -362,6 +369,12 @@ const others: Readonly<Record<string, Fields>> = {
 
 const report = { 'csp-report': { 'effective-directive': 'script-src', 'blocked-uri': 'inline' } }
 
+const renewing = '/studio/agreements/renew/send'
+const renewForm: Form = ({ agreement }) => [once(), ['signBy', '2031-01-01'], ['pick', agreement ?? v7()]]
+
+const otherForm = (route: string, things: Things): Fields =>
+	route === renewing ? renewForm(things) : (others[route] ?? [['words', 'none']])
+
 /** One grey pixel, a PNG. */
 const pixel = Buffer.from(
 	'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAACXBIWXMAAAPoAAAD6AG1e1JrAAAADElEQVQImWNoaGgAAAMEAYEezv+mAAAAAElFTkSuQmCC',
@@ -378,21 +391,37 @@ export function photo(bytes: Buffer = pixel): Body {
 	}
 }
 
+/** A picture of a page that was signed on paper, with the boxes beside it. */
+export function scanned(fields: Readonly<Record<string, string>>): Body {
+	const edge = 'doorsill-scan-51c7'
+	const boxes = Object.entries(fields).map(
+		([name, value]) => `--${edge}\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${value}\r\n`,
+	)
+	const head = `--${edge}\r\nContent-Disposition: form-data; name="scan"; filename="page.png"\r\nContent-Type: image/png\r\n\r\n`
+	return {
+		body: Buffer.concat([Buffer.from(boxes.join('') + head), pixel, Buffer.from(`\r\n--${edge}--\r\n`)]),
+		headers: { 'content-type': `multipart/form-data; boundary=${edge}` },
+	}
+}
+
 /** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
 	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
+	const agreement = /^\/agreement\/.*\/answer\/(\w+)$/.exec(route)?.[1] ?? ''
+	if (isAgreementForm(agreement)) return urlencoded(agreementForms[agreement](things))
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
 	if (route.endsWith('/kerb/keep')) return multipart(kerbForms['a new place'](things))
 	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))
 	if (route.startsWith('/studio/visits/')) return multipart(visitForms.visit(things))
+	if (route.endsWith('/renew/send'))
+		return urlencoded([once(), ['signBy', '2031-01-01'], ['pick', things.agreement ?? v7()]])
 	if (route.endsWith('/publish/send')) return urlencoded([once(), ['pick', `${things.proposal}.${things.version}`]])
 	if (route.endsWith('/price')) return json({ draft })
 	if (route.endsWith('/propose')) return json({ draft })
 	if (route.endsWith('/substitutes')) return json({ draft, material: things.material, container: null })
 	if (route.endsWith('/grow')) return json({ draft, option: 'a', recipe: null })
-	if (route.endsWith('/photo')) return photo()
 	if (route.endsWith('/save')) return json({ version: things.version, draft })
 	if (route === '/csp-report') return { ...json(report), headers: { 'content-type': 'application/csp-report' } }
-	return urlencoded(others[route] ?? [['words', 'none']])
+	return route.endsWith('/photo') ? photo() : urlencoded(otherForm(route, things))
 }

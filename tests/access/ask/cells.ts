@@ -52,6 +52,7 @@ export const idIn = (thing: Thing, things: Things): string | null =>
 		season: things.season,
 		visit: things.visit,
 		photo: things.photo,
+		agreement: things.agreement,
 		invoice: things.invoice,
 	})[thing]
 

@@ -35,6 +35,8 @@ const never = /no-store/
 export const kinds: readonly Kind[] = [
 	['a client’s page', get('approver', proposal), 200, 'policy', never],
 	['its parts', get('approver', () => `${proposal()}?_rsc`, { headers: { rsc: '1' } }), 200, 'policy', never],
+	['a client’s file', get('approver', () => `/agreement/${things.agreement}/pdf`), 200, 'none', never],
+	['a file that is forbidden', get('looker', () => `/agreement/${things.agreement}/pdf`), 403, 'policy', never],
 	['a page of the studio', get('designer', () => '/studio/materials'), 200, 'policy', never],
 	['a public page', get('signed out', () => '/sign-in'), 200, 'policy', never],
 	['a page that leads on', get('approver', () => '/home'), 307, 'policy', never],

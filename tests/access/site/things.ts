@@ -1,5 +1,7 @@
 import { z } from 'zod'
 import type { Seeded } from '@/demo/seed'
+import { consentFor, consentHash } from '@/lib/agreement/signing/consent'
+import { defaultConsent } from '@/lib/agreement/signing/default-consent'
 import { draftText } from '@/lib/forms/draft-form'
 import { draftSchema } from '@/lib/proposal/draft'
 import type { ClientKey } from './people'
@@ -32,6 +34,12 @@ export type Things = {
 	/** Null where they have none. */
 	readonly visit: string | null
 	readonly photo: string | null
+	readonly agreement: string | null
+	/** Version of its terms. */
+	readonly terms: string
+	/** The hash of its document that was issued last, and of the words on records that its client is shown. */
+	readonly document: string
+	readonly words: string
 	/** The number of the first that was sent to them, and their last payment. */
 	readonly invoice: string | null
 	readonly entry: string | null
@@ -51,6 +59,22 @@ function one(db: Db, sql: string, ...values: readonly string[]): string {
 function perhaps(db: Db, sql: string, value: string): string | null {
 	const found: unknown = db.prepare(sql).pluck().get(value)
 	return found === undefined ? null : z.string().parse(found)
+}
+
+const writeTo = 'post@studio.example'
+const agreed = z.object({ studio: z.object({ name: z.string() }), client: z.object({ name: z.string() }) })
+
+/** The client's newest agreement, where they have one. */
+function agreementOf(db: Db, client: string): Pick<Things, 'agreement' | 'document' | 'words' | 'terms'> {
+	const agreement = perhaps(db, 'SELECT id FROM agreement WHERE client_id = ? ORDER BY id DESC', client)
+	if (agreement === null) return { agreement, document: 'f'.repeat(64), words: 'f'.repeat(64), terms: '1' }
+	const document = one(db, 'SELECT issued FROM agreement WHERE id = ?', agreement)
+	const { studio, client: whose } = agreed.parse(
+		JSON.parse(one(db, 'SELECT body FROM sealed_text WHERE hash = ?', document)),
+	)
+	const shown = consentFor(defaultConsent, { studio: studio.name, client: whose.name, writeTo })
+	const terms = one(db, 'SELECT version FROM agreement_draft WHERE agreement_id = ?', agreement)
+	return { agreement, document, words: consentHash(shown), terms }
 }
 
 export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
@@ -81,6 +105,7 @@ export function thingsOf(folder: string, cast: Seeded, key: ClientKey): Things {
 			revision: one(db, 'SELECT revision_hash FROM proposal WHERE id = ?', proposal),
 			visit: perhaps(db, 'SELECT id FROM visit WHERE client_id = ? ORDER BY id', client),
 			photo: perhaps(db, 'SELECT id FROM photo WHERE client_id = ? ORDER BY id', client),
+			...agreementOf(db, client),
 			invoice: perhaps(db, 'SELECT number FROM invoice WHERE client_id = ? ORDER BY rowid', client),
 			entry: perhaps(db, "SELECT id FROM entry WHERE client_id = ? AND is_a = 'payment' ORDER BY seq DESC", client),
 			version: Number(one(db, 'SELECT version FROM draft WHERE proposal_id = ?', proposal)),
@@ -106,6 +131,7 @@ export const allNamed = (things: Things, id: string): Things => ({
 		otherColour: id,
 		visit: id,
 		photo: id,
+		agreement: id,
 		invoice: id,
 		entry: id,
 	},

@@ -1,6 +1,8 @@
 import type { Act } from '@/lib/access/table'
 import type { Column } from '../site/people'
+import { agreementRows } from './agreement-rows'
 import { moneyActions, moneyRows } from './money-rows'
+import { studioAgreementActions, studioAgreementRows } from './studio-agreement-rows'
 
 /**
  * What the site says: a page (200), data as JSON (200), a file (200), noted (204), on to sign-in or elsewhere (30x),
@@ -32,6 +34,7 @@ export type Thing =
 	| 'season'
 	| 'visit'
 	| 'photo'
+	| 'agreement'
 	| 'invoice'
 
 export type Row = {
@@ -226,7 +229,15 @@ const libraryRows: readonly Row[] = [
 ]
 
 /** One row for every route and method that the build answers. */
-export const rows: readonly Row[] = [...clientRows, ...studioRows, ...moneyRows, ...publicRows, ...libraryRows]
+export const rows: readonly Row[] = [
+	...clientRows,
+	...agreementRows,
+	...studioRows,
+	...studioAgreementRows,
+	...moneyRows,
+	...publicRows,
+	...libraryRows,
+]
 
 export type ActionRow = { readonly name: string; readonly act: Act }
 
@@ -265,6 +276,7 @@ export const actionRows: readonly ActionRow[] = [
 	{ name: 'saveRates', act: 'change settings' },
 	{ name: 'hire', act: 'change settings' },
 	{ name: 'endStaff', act: 'change settings' },
+	...studioAgreementActions,
 	...moneyActions,
 ]
 

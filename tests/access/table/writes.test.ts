@@ -1,5 +1,6 @@
+import { v7 } from 'uuid'
 import { describe, expect, it } from 'vitest'
-import { bodyFor, formOf, pageWith } from '../ask/bodies'
+import { bodyFor, formOf, pageWith, scanned } from '../ask/bodies'
 import { actionNamed } from '../ask/build'
 import { pathOf } from '../ask/cells'
 import { called, type Fields, over, posted, urlencoded } from '../ask/forms'
@@ -112,6 +113,10 @@ describe('the designer', () => {
 		begin: [],
 		saveDesign: [['name', 'Kelp and slate']],
 		changeAddress: [['address', 'moved-too@elsewhere.example']],
+		saveTemplate: [
+			['version', '2'],
+			['clause.0.title', 'Who is who'],
+		],
 		hire: [['address', 'ysolt@sedgeandlantern.example']],
 		saveMaterial: [['name', 'Winterberry, short']],
 		saveSupplier: [['name', 'Ferrow and Sons']],
@@ -131,6 +136,11 @@ describe('the designer', () => {
 		'addColour',
 		'saveContainer',
 		'steer',
+		'saveTerms',
+		'issue',
+		'remindSigner',
+		'remindSigners',
+		'takeBack',
 		'takeChange',
 		'takeSkip',
 		'takeApproval',
@@ -139,12 +149,34 @@ describe('the designer', () => {
 	]
 	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
 
+	/** Whose agreement it is done to, with scripts and without. */
+	const clientOf = new Map<string, readonly ['clapboard' | 'vet' | 'newcomer', 'fieldstone' | 'dental' | 'inn']>([
+		...['saveTerms', 'issue', 'remindSigner', 'remindSigners', 'takeBack'].map(
+			(name) => [name, ['clapboard', 'fieldstone']] as const,
+		),
+		['endAgreement', ['vet', 'dental']],
+		['beginAgreement', ['newcomer', 'inn']],
+	])
 	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
-		const things = thingsOf(open.site.folder, open.site.cast, client)
+		const { folder, cast } = open.site
+		const own = clientOf.get(name)?.[client === 'clapboard' ? 0 : 1]
+		if (own !== undefined) return thingsOf(folder, cast, own)
+		const things = thingsOf(folder, cast, client)
 		if (name !== 'begin' && name !== 'startFrom') return things
 		const newcomer = client === 'clapboard' ? 'newcomer' : 'vet'
 		const season = client === 'clapboard' ? open.site.cast.seasons.winter : open.site.cast.seasons.autumn
 		return { ...things, client: open.site.cast.clients[newcomer].id, season }
+	}
+	/** Both have to have signed before it can be ended. */
+	const signFirst = async (name: string, { agreement, document }: Things) => {
+		if (name !== 'endAgreement') return
+		const signedOn = new Date(Date.now() - 6 * 3_600_000).toISOString().slice(0, 10)
+		const fields = { once: v7(), agreement: agreement ?? '', document, signer: 'Somebody', signedOn }
+		const said = await open.ask('designer', `/studio/agreements/${agreement}/paper`, {
+			method: 'POST',
+			...scanned(fields),
+		})
+		expect(said.headers.location).toContain('told=paper')
 	}
 	/** What was taken back or answered has to be out again before an answer can be taken down. */
 	const outFirst = async (name: string, client: 'clapboard' | 'stucco') => {
@@ -157,6 +189,7 @@ describe('the designer', () => {
 	it.each(names)('%s, with scripts', async (name) => {
 		await outFirst(name, 'clapboard')
 		const things = thingsFor(name, 'clapboard')
+		await signFirst(name, things)
 		const changed = await changes(async () => {
 			const call = called(actionNamed(name).id, formOf(name, things))
 			const said = await open.ask('designer', pageWith(name, things), { method: 'POST', ...call })
@@ -165,18 +198,19 @@ describe('the designer', () => {
 				false,
 			])
 		})
-		expect(changed).toContain('event')
+		expect(changed).toContain(name === 'saveTerms' ? 'agreement_draft' : 'event')
 	})
 
 	it.each(names)('%s, without scripts', async (name) => {
 		await outFirst(name, 'stucco')
 		const things = thingsFor(name, 'stucco')
+		await signFirst(name, things)
 		const changed = await changes(async () => {
 			const form = posted(actionNamed(name).id, over(formOf(name, things), again[name] ?? []))
 			const said = await open.ask('designer', pageWith(name, things), { method: 'POST', ...form })
 			expect([outcomeOf(said), String(said.headers.location).includes('form=')]).toEqual(['elsewhere', false])
 		})
-		expect(changed).toContain('event')
+		expect(changed).toContain(name === 'saveTerms' ? 'agreement_draft' : 'event')
 	})
 })
 

@@ -35,7 +35,7 @@ const round = (ms = 0) =>
 	})
 
 function signIn(browser: string, words: string, who: AnyPersonKey = 'bakeryApprover') {
-	const arrival = { browser, words, stamp: of.stamp() }
+	const arrival = { browser, words, by: 'link', stamp: of.stamp() } as const
 	const userId = of.cast().people[who].id
 	return sessionAdapter(() => new Date(of.cast().now), arrival).createSession({ sessionToken: browser, userId })
 }

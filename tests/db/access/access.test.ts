@@ -22,7 +22,7 @@ import { rows } from './rows'
 
 const of = studio()
 const { draft, page } = stepsOf(of)
-const { begun, issued } = agreementsOf(of)
+const { begun, issued, signedOnPaper } = agreementsOf(of)
 
 /** As everybody is to the things of the bakery. */
 const who: Record<Person, AnyPersonKey | 'nobody' | 'system'> = {
@@ -79,6 +79,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 	const [place] = places
 	const attempt = of.once()
 	const { agreement, hash: document } = await issued(client)
+	const { agreement: held, hash: heldDocument } = await signedOnPaper(client)
 	await keepAttempt(await of.as(approver), attempt, { typed: { notes: ['Taller.'] }, errors: {} }, of.stamp())
 	return {
 		client: of.cast().clients[client].id,
@@ -93,7 +94,7 @@ async function thingsOf(client: ClientKey & ('bakery' | 'dental'), approver: Any
 		version: (await draft(client)).version,
 		attempt,
 		invoice: invoiceOf(client),
-		...{ agreement, document, unissued: await begun(client) },
+		...{ agreement, document, unissued: await begun(client), held, heldDocument },
 		...(await visitOf(client)),
 	}
 }
@@ -117,6 +118,8 @@ const absent: Things = {
 	agreement: id<'agreement'>(absentId),
 	document: hash('e'.repeat(64)),
 	unissued: id<'agreement'>(absentId),
+	held: id<'agreement'>(absentId),
+	heldDocument: hash('d'.repeat(64)),
 }
 
 beforeEach(async () => {

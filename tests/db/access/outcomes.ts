@@ -38,6 +38,9 @@ export type Things = {
 	readonly agreement: Id<'agreement'>
 	readonly document: Hash
 	readonly unissued: Id<'agreement'>
+	/** Signed on paper, and what was signed. */
+	readonly held: Id<'agreement'>
+	readonly heldDocument: Hash
 }
 /** The things of the studio. */
 export type House = {

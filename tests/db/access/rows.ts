@@ -94,6 +94,7 @@ import {
 	type Things,
 	to,
 } from './outcomes'
+import { signingRows } from './signing-rows'
 
 const muchLater = moment(new Date('2027-09-30T12:00:00Z'))
 const settings = { name: 'Sedge & Lantern', timeZone: 'America/New_York', currency: 'USD', lengths: 'cm' } as const
@@ -161,6 +162,7 @@ const everyPot = { place: '', option: null, extras: [], leftOut: [], hour: 'day'
 export const rows: Readonly<Record<string, Row>> = {
 	...agreementRows,
 	...moneyRows,
+	...signingRows,
 	'catalogue/library readLibrary': row('studio', designerReads)((viewer) => readLibrary(viewer)),
 	'catalogue/materials listMaterials': row('studio', designerReads)((viewer) => listMaterials(viewer)),
 	'catalogue/materials saveMaterial': row(

@@ -1,5 +1,6 @@
 import { beginAgreement, saveTerms } from '@/db/agreements/draft'
 import { type IssuedAs, issueAgreement } from '@/db/agreements/issue'
+import { recordPaper } from '@/db/agreements/studio/paper'
 import { clientPage } from '@/db/clients/read-clients'
 import { aYear } from '@/demo/cast/agreement'
 import type { ClientKey } from '@/demo/cast/clients'
@@ -41,7 +42,21 @@ export function agreementsOf(of: Studio) {
 			{ agreement, version: versionOf(agreement), signBy, once: of.once() },
 			of.stamp(at),
 		)
+	const issued = async (client: ClientKey, terms?: Terms, signBy?: Day) => {
+		const agreement = await begun(client, terms)
+		return { agreement, ...must(client, await issue(agreement, signBy)) }
+	}
 	return {
+		issued,
+		/** A year later, so that it clashes with no other of the test. */
+		signedOnPaper: async (client: ClientKey) => {
+			const made = await issued(client, await termsFor(client, day('2027-12-01'), day('2028-11-30')))
+			const scan = Buffer.from('a picture of a page')
+			const signed = { signer: 'Somebody', signedOn: day('2026-10-06'), scan, once: of.once() }
+			const recording = { agreement: made.agreement, document: made.hash, ...signed }
+			must(client, await recordPaper(await of.as('designer'), recording, of.stamp()))
+			return made
+		},
 		termsFor,
 		begun,
 		versionOf,
@@ -51,9 +66,5 @@ export function agreementsOf(of: Studio) {
 				'save',
 				await saveTerms(await of.as('designer'), { agreement, version: versionOf(agreement), terms }, of.stamp()),
 			),
-		issued: async (client: ClientKey, terms?: Terms, signBy?: Day) => {
-			const agreement = await begun(client, terms)
-			return { agreement, ...must(client, await issue(agreement, signBy)) }
-		},
 	}
 }

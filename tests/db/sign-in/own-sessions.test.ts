@@ -23,7 +23,7 @@ function signIn(
 	token: string,
 	{ who = 'bakeryApprover', browser = token, words = 'Firefox on Linux', ms = 0 }: In = {},
 ) {
-	const arrival = { browser, words, stamp: of.stamp() }
+	const arrival = { browser, words, by: 'link', stamp: of.stamp() } as const
 	const userId = of.cast().people[who].id
 	return sessionAdapter(() => at(ms), arrival).createSession({ sessionToken: token, userId })
 }

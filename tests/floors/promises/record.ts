@@ -62,6 +62,16 @@ const exceptions: readonly Without[] = [
 		because: 'the token of the link is the right to it',
 	},
 	{
+		file: 'db/agreements/papers/files.ts',
+		names: ['writePaper', 'paperBytes', 'removePapers', 'papersOnDisk', 'backUpPapers'],
+		because: 'files of signed documents by their hashes; whoever asks was looked at by the function of `db` that calls',
+	},
+	{
+		file: 'db/agreements/papers/carry.ts',
+		names: ['carryPapers'],
+		because: 'from folder to folder, for the backup and for the program that restores one',
+	},
+	{
 		file: 'db/clients/visits/photos/files.ts',
 		names: ['writePhoto', 'readPhoto', 'removePhotos', 'photosOnDisk'],
 		because: 'files of photos by their ids; whoever asks was looked at by the function of `db` that calls',
@@ -104,6 +114,11 @@ const insides: readonly Inside[] = [
 	{ place: 'db/record/append.ts', because: 'a line of the record is written with what it reports', except: [] },
 	{ place: 'db/record/seal.ts', because: 'words are put away and fetched with what they belong to', except: [] },
 	{ place: 'db/outbox/enqueue.ts', because: 'a mail is written with what it reports', except: [] },
+	{
+		place: 'db/agreements/papers/files.ts',
+		because: 'files are read and written with the rows that name them',
+		except: [],
+	},
 	{
 		place: 'db/clients/visits/photos/files.ts',
 		because: 'photos are read and written with the rows that name them',

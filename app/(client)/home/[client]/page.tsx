@@ -3,12 +3,15 @@ import { idIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { ClientFrame } from '@/app/ui/client-frame'
+import { agreementsOf } from '@/db/agreements/of-client'
 import { doors, type HomeLine, readHome } from '@/db/clients/home'
 import { visitsOf } from '@/db/clients/visits/visits-of'
 import { readAccount } from '@/db/money/read-account'
 import { studioName, whoIs } from '@/db/studio/studio'
 import { decide } from '@/lib/access/decide'
+import type { AgreementLine } from '@/lib/agreement/signing/page'
 import { moneyFormat } from '@/lib/format/money'
+import { Agreements, ToSign } from './agreements'
 import { History } from './history'
 import { Asked, Next, Season } from './lines'
 import { Owed } from './owed'
@@ -16,6 +19,7 @@ import { Owed } from './owed'
 export const metadata: Metadata = { title: 'Your door' }
 
 const byWindow = (a: HomeLine, b: HomeLine) => a.window.from.localeCompare(b.window.from)
+const needsName = ({ state }: AgreementLine) => state.is === 'to be signed'
 const needsAnswer = ({ state }: HomeLine) => state === 'waiting for an answer'
 
 /** What needs an answer, then what comes next and what was. */
@@ -25,6 +29,8 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const home = await readHome(who, idIn<'client'>(text), stamp())
 	if (home === undefined) hide(who)
 	const history = await visitsOf(who, idIn<'client'>(text), stamp())
+	const agreements = await agreementsOf(who, idIn<'client'>(text), stamp())
+	const toSign = agreements.filter(needsName)
 	const account = await readAccount(who, idIn<'client'>(text), stamp())
 	const asked = home.lines.filter(needsAnswer)
 	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
@@ -41,10 +47,13 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 						<a href="/home">Another door</a>
 					</p>
 				)}
+				{toSign.map((line) => (
+					<ToSign key={line.agreement} line={line} today={home.today} maySign={mayAnswer} />
+				))}
 				{asked.map((line) => (
 					<Asked key={line.proposal} line={line} today={home.today} money={money} mayAnswer={mayAnswer} />
 				))}
-				{asked.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
+				{asked.length + toSign.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
 				{next.map((line) => (
 					<Next key={line.proposal} line={line} />
 				))}
@@ -64,6 +73,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 						</ul>
 					</section>
 				)}
+				<Agreements lines={agreements.filter((line) => !needsName(line))} />
 			</div>
 		</ClientFrame>
 	)

@@ -25,5 +25,5 @@ export async function POST(request: Request): Promise<Response> {
 	const url = new URL('/api/auth/callback/email', env().siteUrl)
 	url.searchParams.set('token', token)
 	url.searchParams.set('callbackUrl', mine.to)
-	return signIn(new NextRequest(url, { method: 'POST', headers: request.headers }))
+	return signIn(new NextRequest(url, { method: 'POST', headers: request.headers }), 'code')
 }

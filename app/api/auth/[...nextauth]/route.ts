@@ -26,5 +26,5 @@ export async function POST(request: NextRequest, { params }: Context): Promise<R
 	if (path === 'signout') return handBack(request, nextauth)
 	if (!isCallback(path)) return refuse(request, 'hidden')
 	const wait = await tooMany('confirmations of one sender', senderOf(request.headers))
-	return wait === undefined ? signIn(request) : seeOther('/sign-in/over?often')
+	return wait === undefined ? signIn(request, 'link') : seeOther('/sign-in/over?often')
 }

@@ -27,9 +27,9 @@ function Foot({ view, isSigned, paper }: { view: AgreementView; isSigned: boolea
 function Head({ view }: { view: AgreementView }) {
 	return (
 		<View>
-			<View style={{ flexDirection: 'row', marginBottom: 26 }}>
+			<View style={{ flexDirection: 'row', gap: 3, marginBottom: 26 }}>
 				{view.seasons.map(({ key, quarter }) => (
-					<View key={key} style={{ flex: 1, height: 4, marginRight: 3, backgroundColor: hues[quarter] }} />
+					<View key={key} style={{ flex: 1, height: 4, backgroundColor: hues[quarter] }} />
 				))}
 			</View>
 			<Text style={sheet.h1}>Agreement</Text>
@@ -91,14 +91,9 @@ export function AgreementPdf({ input, drawing }: { input: AgreementPaper; drawin
 				<Payment view={view} />
 				<Clauses view={view} />
 				<Signatures view={view} />
+				{view.consent === null ? null : <ConsentWords consent={view.consent} />}
+				{view.record === null ? null : <SigningRecord record={view.record} hasReplaced={view.hasReplaced} />}
 			</Page>
-			{view.record === null ? null : (
-				<Page size={input.paper} style={sheet.page}>
-					<Foot view={view} isSigned={isSigned} paper={input.paper} />
-					{view.consent === null ? null : <ConsentWords consent={view.consent} />}
-					<SigningRecord record={view.record} hasReplaced={view.hasReplaced} />
-				</Page>
-			)}
 		</Document>
 	)
 }

@@ -5,14 +5,19 @@ import { sheet } from '../paper'
 import type { RecordView } from './record-view'
 import type { AgreementView } from './view'
 
+/** Signs: what is shorter is kept on one page. */
+const mostWords = 2000
+
 const small = { fontSize: 8, lineHeight: 1.45 } as const
 
 export function ConsentWords({ consent }: { readonly consent: NonNullable<AgreementView['consent']> }) {
 	return (
 		<View style={small}>
-			<Text style={[sheet.h2, { marginTop: 0 }]}>The words on electronic records, as they were shown</Text>
+			<Text style={[sheet.h2, { marginTop: 34 }]} minPresenceAhead={90}>
+				The words on electronic records, as they were shown
+			</Text>
 			{consent.points.map(({ key, title, says }) => (
-				<View key={key} style={[sheet.row, { marginBottom: 4 }]}>
+				<View key={key} style={[sheet.row, { marginBottom: 4 }]} wrap={says.length > mostWords}>
 					<Text style={[sheet.side, sheet.bold]}>{title}</Text>
 					<Text style={sheet.main}>{says}</Text>
 				</View>

@@ -1,5 +1,6 @@
 import { Path, Svg, Text, View } from '@react-pdf/renderer'
 import type { Stroke } from '@/lib/agreement/signing/stroke'
+import { grouped } from '@/lib/agreement/verify/pasted-hash'
 import { ink, sheet, soft } from '../paper'
 import type { AgreementView } from './view'
 
@@ -40,12 +41,13 @@ function Signature({ of, isLong }: { readonly of: One; readonly isLong: boolean 
 	)
 }
 
-export function Signatures({ view: { signatures } }: { readonly view: AgreementView }) {
+export function Signatures({ view: { signatures, hash } }: { readonly view: AgreementView }) {
 	if (signatures.length === 0) return null
 	const isLong = signatures.some(({ name }) => name.length > 400)
 	return (
 		<View wrap={isLong}>
 			<Text style={[sheet.h2, { marginTop: 34 }]}>Signatures</Text>
+			<Text style={{ marginBottom: 10 }}>To the text above, whose hash is {grouped(hash)}.</Text>
 			<View style={sheet.row}>
 				{signatures.map((each) => (
 					<Signature key={`${each.for} ${each.how} ${each.name}`} of={each} isLong={isLong} />

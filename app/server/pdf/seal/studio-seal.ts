@@ -1,4 +1,3 @@
-import 'server-only'
 import type { Moment } from '@/lib/units/day'
 import { env } from '../../start/env'
 import type { SealKey } from './cms'

@@ -1,7 +1,7 @@
 import Link from 'next/link'
 import { list } from '@/lib/format/words'
 import type { OptionView } from '@/lib/proposal/offer/offer-view'
-import { Strip } from '../../strip'
+import { Strip } from './strip'
 
 type Props = {
 	readonly option: OptionView

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import fc from 'fast-check'
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { agreementPdf } from '@/app/server/pdf/agreement'
 import type { SealKey } from '@/app/server/pdf/seal/cms'
 import { sealKey } from '@/app/server/pdf/seal/seal-key'
@@ -11,9 +11,6 @@ import { sha256 } from '@/lib/record/hash'
 import { at, paper } from '../sample'
 import { bare, pagesOf } from '../text'
 import { pdfsig, qpdf } from './judges'
-
-// The mark of a bundler that has no server side: there is no bundler here.
-vi.mock('server-only', () => ({}))
 
 let folder: string
 let key: SealKey

@@ -2,11 +2,14 @@ import type { Metadata } from 'next'
 import { attemptFor } from '@/app/server/attempt'
 import { first, idIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
+import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { clientAgreements } from '@/db/agreements/studio/of-client'
 import { type ClientPage, clientPage } from '@/db/clients/read-clients'
 import { visitsAt } from '@/db/clients/visits/read-visits'
 import type { Attempt } from '@/lib/forms/read'
+import { Agreements } from './agreements'
 import { Contacts } from './contacts'
 import { Place } from './place-part'
 import { Proposals } from './proposals'
@@ -79,6 +82,7 @@ export default async function Client({ params, searchParams }: PageProps<'/studi
 						})}
 						attempt={places.some((place) => isOf(place, attempt)) ? none : attempt}
 					/>
+					<Agreements client={client.id} agreements={await clientAgreements(who, client.id, stamp())} />
 					<Proposals proposals={proposals} timeZone={timeZone} />
 					<Visits client={client.id} visits={await visitsAt(who, client.id)} />
 				</div>

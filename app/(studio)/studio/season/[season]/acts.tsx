@@ -6,12 +6,13 @@ import { RemindAll } from './remind-all'
 type Props = {
 	readonly season: string
 	readonly totals: readonly Total[]
+	readonly toSign: number
 	/** Clients who are past a day of payment. */
 	readonly late: number
 }
 
 /** What can be done for many at once, and what else is waited for. */
-export function Acts({ season, totals, late }: Props) {
+export function Acts({ season, totals, toSign, late }: Props) {
 	const out = totals.find(({ state }) => state === 'waiting for an answer')
 	const drafts = totals.some(({ state }) => groupOf(state) === 'waiting for us')
 	return (
@@ -25,8 +26,8 @@ export function Acts({ season, totals, late }: Props) {
 				<RemindAll season={season} waiting={out?.count ?? 0} lately={out?.lately ?? 0} />
 			</div>
 			<p className="mt-3 text-sm text-soft">
-				Also waited for. Agreements to be signed: none yet. Payments past their date:{' '}
-				<a href="/studio/money">{late === 0 ? 'none' : quantity(late, 'client')}</a>.
+				Also waited for. Agreements to be signed: {toSign === 0 ? 'none' : <a href="/studio/agreements">{toSign}</a>}.
+				Payments past their date: <a href="/studio/money">{late === 0 ? 'none' : quantity(late, 'client')}</a>.
 			</p>
 		</div>
 	)

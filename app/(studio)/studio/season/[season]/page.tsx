@@ -7,6 +7,7 @@ import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { RefreshOnReturn } from '@/app/ui/studio/refresh-on-return'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
+import { agreementsToSign } from '@/db/agreements/studio/list'
 import { readLate } from '@/db/money/read-money'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons } from '@/db/studio/seasons'
@@ -82,7 +83,12 @@ export default async function Season({ params, searchParams }: PageProps<'/studi
 				</p>
 			)}
 			<ErrorSummary errors={errors} />
-			<Acts season={id} totals={totals} late={late?.late.clients.length ?? 0} />
+			<Acts
+				season={id}
+				totals={totals}
+				toSign={await agreementsToSign(who, stamp())}
+				late={late?.late.clients.length ?? 0}
+			/>
 			<Ask
 				path={path}
 				ask={ask}

@@ -1,4 +1,4 @@
-import { Strip } from '@/app/ui/strip'
+import { Strip } from '@/app/ui/offer/palettes/strip'
 import { list, numberWord } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
 import { mostDesigns, mostExtras } from '@/lib/season/collection/collection'

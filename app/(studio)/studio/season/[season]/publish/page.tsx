@@ -6,14 +6,14 @@ import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
 import { studioPage } from '@/app/server/studio/studio-page'
 import { ErrorSummary } from '@/app/ui/error-summary'
+import { Came } from '@/app/ui/studio/many/came'
+import { ManyForm } from '@/app/ui/studio/many/many-form'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { seasonDrafts } from '@/db/studio/ready-drafts'
 import { moneyFormat } from '@/lib/format/money'
 import { draftViews } from '@/lib/season/draft-view'
 import { seasonName } from '@/lib/season/season'
-import { Came } from './came'
 import { NotReady } from './not-ready'
-import { PublishForm } from './publish-form'
 import { Ready } from './ready'
 
 export const metadata: Metadata = { title: 'Publish' }
@@ -36,15 +36,21 @@ export default async function Publish({ params, searchParams }: PageProps<'/stud
 				<a href={`/studio/season/${season.id}`}>Back to {seasonName(season)}</a>
 			</p>
 			<h1 className="mt-1 text-4xl font-extrabold tracking-tight">Publish {seasonName(season)}</h1>
-			<Came published={[came.typed.published ?? []].flat()} not={Object.values(came.errors)} />
+			<Came done="published" went={[came.typed.published ?? []].flat()} not={Object.values(came.errors)} />
 			<ErrorSummary errors={errors} />
-			<PublishForm action={`${path}/send`} once={v7()} count={ready.length}>
+			<ManyForm
+				action={`${path}/send`}
+				once={v7()}
+				count={ready.length}
+				done="published"
+				label="Publish what is ticked"
+			>
 				{ready.length === 0 ? (
 					<p className="mt-6 text-lg">No draft is ready to be published.</p>
 				) : (
 					<Ready drafts={ready} only={first(only)} />
 				)}
-			</PublishForm>
+			</ManyForm>
 			<NotReady drafts={notReady} />
 		</StudioFrame>
 	)

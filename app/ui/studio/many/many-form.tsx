@@ -8,6 +8,10 @@ type Props = {
 	readonly action: string
 	readonly once: string
 	readonly count: number
+	/** What is done to each, in a word: published, issued. */
+	readonly done: string
+	/** Of the button. */
+	readonly label: string
 	readonly children: ReactNode
 }
 type Going = {
@@ -18,17 +22,18 @@ type Going = {
 }
 
 /** One form for all that is ticked; with scripts it sends a few at a time and says how far it is. */
-export function PublishForm({ action, once, count, children }: Props) {
+export function ManyForm({ action, once, count, done, label, children }: Props) {
 	const router = useRouter()
 	const [going, setGoing] = useState<Going>()
 	async function send(event: FormEvent<HTMLFormElement>) {
-		const picks = new FormData(event.currentTarget).getAll('pick').map(String)
+		const form = new FormData(event.currentTarget)
+		const picks = form.getAll('pick').map(String)
 		// None ticked: the server says so.
 		if (picks.length === 0) return
 		event.preventDefault()
 		let outcomes: readonly Outcome[] = []
 		setGoing({ of: picks.length, outcomes, isOver: false, says: '' })
-		const says = await sendPicked({ action, once, picks }, (more) => {
+		const says = await sendPicked({ action, form, picks }, (more) => {
 			outcomes = [...outcomes, ...more]
 			setGoing({ of: picks.length, outcomes, isOver: false, says: '' })
 		})
@@ -39,21 +44,21 @@ export function PublishForm({ action, once, count, children }: Props) {
 	return (
 		<form method="post" action={action} onSubmit={(event) => void send(event)} aria-busy={isBusy}>
 			<input type="hidden" name="once" value={once} />
-			<div aria-live="polite">{going && <HowFar going={going} />}</div>
+			<div aria-live="polite">{going && <HowFar going={going} done={done} />}</div>
 			{children}
 			{count > 0 && (
 				<button type="submit" className="act first mt-6" disabled={isBusy}>
-					Publish what is ticked
+					{label}
 				</button>
 			)}
 		</form>
 	)
 }
 
-function HowFar({ going: { of, outcomes, isOver, says } }: { readonly going: Going }) {
-	const published = outcomes.filter((each) => each.says === null).map(({ name }) => name)
+function HowFar({ going: { of, outcomes, isOver, says }, done }: { readonly going: Going; readonly done: string }) {
+	const went = outcomes.filter((each) => each.says === null).map(({ name }) => name)
 	const not = outcomes.flatMap(({ name, says: why }) => (why === null ? [] : [`${name}: ${why}`]))
-	if (isOver) return <Came published={published} not={says === '' ? not : [...not, says]} />
+	if (isOver) return <Came done={done} went={went} not={says === '' ? not : [...not, says]} />
 	return (
 		<p className="said mt-5">
 			<label htmlFor="how-far">

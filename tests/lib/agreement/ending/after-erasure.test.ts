@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { afterErasure } from '@/lib/agreement/after-erasure'
+import { afterErasure } from '@/lib/agreement/ending/after-erasure'
 import { day } from '@/lib/units/day'
 
 const today = day('2026-10-06')

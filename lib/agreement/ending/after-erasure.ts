@@ -1,5 +1,5 @@
-import type { Day } from '../units/day'
-import type { KeptState } from './state'
+import type { Day } from '../../units/day'
+import type { KeptState } from '../state'
 
 type Standing = { readonly state: KeptState; readonly holdsUntil: Day | null }
 type Closed = { readonly to: KeptState; readonly holdsUntil: Day | null; readonly is: 'taken back' | 'ended' | null }
