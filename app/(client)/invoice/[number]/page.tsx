@@ -2,7 +2,7 @@ import type { Metadata } from 'next'
 import { signedIn } from '@/app/server/pages'
 import { forbid, hide } from '@/app/server/refusal'
 import { ClientFrame } from '@/app/ui/client-frame'
-import { InvoiceSheet } from '@/app/ui/money/invoice-sheet'
+import { InvoiceSheet } from '@/app/ui/studio/money/invoice-sheet'
 import { readInvoice } from '@/db/money/read-invoice'
 import { studioName, whoIs } from '@/db/studio/studio'
 

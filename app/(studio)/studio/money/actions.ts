@@ -5,7 +5,7 @@ import { isDenied, refused, studioAction, type Went } from '@/app/server/studio/
 import { billNow } from '@/db/money/bills/bill-due'
 import { remindAllLate, remindLate } from '@/db/money/remind-late'
 import type { Viewer } from '@/lib/access/viewer'
-import { billForm, remindLateForm } from '@/lib/forms/money/money-forms'
+import { billForm, remindLateForm } from '@/lib/forms/rates/money-forms'
 import { notRemindedInWords } from '@/lib/money/words/late'
 import type { ClientId, Id } from '@/lib/units/id'
 

@@ -42,7 +42,7 @@ function Row({ of, name, last, money }: { of: LateClient; name: string; last: Da
 				</p>
 			</td>
 			{lateBands.map((band) => (
-				<td key={band} className="sum">
+				<td key={band} className="sum max-sm:hidden">
 					{of.byBand[band] === 0 ? '' : money(of.byBand[band])}
 				</td>
 			))}
@@ -64,13 +64,13 @@ export function Late({ late, names, reminded, money }: Props) {
 			<p className="mt-1 text-lg">{lateListInWords(late, money)}</p>
 			{late.clients.length > 0 && (
 				<>
-					<div className="mt-3 overflow-x-auto">
+					<div className="relative mt-3 overflow-x-auto">
 						<table className="ledger">
 							<thead>
 								<tr className="text-sm text-soft">
 									<th scope="col">Client</th>
 									{lateBands.map((band) => (
-										<th key={band} scope="col" className="sum">
+										<th key={band} scope="col" className="sum max-sm:hidden">
 											{band}
 										</th>
 									))}

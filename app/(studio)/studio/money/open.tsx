@@ -17,7 +17,7 @@ export function Open({ clients, money }: { readonly clients: readonly Client[]; 
 			<h2 id="open" className="text-2xl">
 				Every account
 			</h2>
-			<div className="mt-3 overflow-x-auto">
+			<div className="mt-3 relative overflow-x-auto">
 				<table className="ledger">
 					<thead>
 						<tr className="text-sm text-soft">

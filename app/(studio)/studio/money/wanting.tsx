@@ -40,7 +40,10 @@ export function WantingList({ wanting, ...how }: Props) {
 			{wanting.length === 0 && <p className="mt-2 text-soft">Nothing today.</p>}
 			<ul className="mt-3 border-t border-line">
 				{wanting.map(({ id, name, bills }) => (
-					<li key={id} className="flex flex-wrap items-start justify-between gap-x-8 gap-y-1 border-b border-line py-3">
+					<li
+						key={id}
+						className="relative flex flex-wrap items-start justify-between gap-x-8 gap-y-1 border-b border-line py-3"
+					>
 						<div className="min-w-0">
 							<a href={`/studio/money/${id}`} className="name wrap-anywhere">
 								{name}

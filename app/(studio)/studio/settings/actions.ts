@@ -6,7 +6,7 @@ import { hireStaff } from '@/db/studio/hire'
 import { endStaff as closeDoor } from '@/db/studio/staff'
 import { saveSettings as keepSettings } from '@/db/studio/studio'
 import { onceField } from '@/lib/forms/fields'
-import { payWordsForm } from '@/lib/forms/money/money-forms'
+import { payWordsForm } from '@/lib/forms/rates/money-forms'
 import { endStaffForm, hireForm, settingsForm } from '@/lib/forms/studio-forms'
 
 export async function saveSettings(form: FormData): Promise<void> {

@@ -8,7 +8,7 @@ import { refund } from '@/db/money/acts/refund'
 import { undoEntry } from '@/db/money/acts/undo'
 import { writeOff } from '@/db/money/acts/write-off'
 import type { Denied } from '@/db/viewer'
-import { creditForm, paymentForm, refundForm, undoForm, writeOffForm } from '@/lib/forms/money/money-forms'
+import { creditForm, paymentForm, refundForm, undoForm, writeOffForm } from '@/lib/forms/rates/money-forms'
 import { type MoneyRefusal, moneyRefusalInWords } from '@/lib/money/words/refusal'
 
 const page = ({ client }: { client?: unknown }) => `/studio/money/${String(client)}`

@@ -1,7 +1,7 @@
-import { statementFile, yearIn } from '@/app/server/money/statement-file'
 import { refuse } from '@/app/server/respond'
 import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'
+import { statementFile, yearIn } from '@/app/server/studio/statement-file'
 import { readAccount } from '@/db/money/read-account'
 import { id, isId } from '@/lib/units/id'
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next'
 import { hide } from '@/app/server/refusal'
 import { studioPage } from '@/app/server/studio/studio-page'
-import { InvoiceSheet } from '@/app/ui/money/invoice-sheet'
+import { InvoiceSheet } from '@/app/ui/studio/money/invoice-sheet'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { readInvoice } from '@/db/money/read-invoice'
 

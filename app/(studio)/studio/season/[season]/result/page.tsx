@@ -42,7 +42,7 @@ export default async function SeasonResult({ params }: PageProps<'/studio/season
 							{says}
 						</p>
 					))}
-					<div className="mt-8 overflow-x-auto">
+					<div className="mt-8 relative overflow-x-auto">
 						<table className="ledger">
 							<thead>
 								<tr className="text-sm text-soft">

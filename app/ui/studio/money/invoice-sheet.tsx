@@ -20,6 +20,9 @@ const rowsOf = ({ number, on, about, purchaseOrder, ...rest }: Invoice) => [
 	{ label: 'To be paid', value: termsInWords(rest) },
 ]
 
+/** Frozen lines may read alike: their places tell them apart. */
+const keyed = ({ lines }: Invoice) => lines.map((line, place) => ({ ...line, key: `${place} ${line.words}` }))
+
 /** Where it stands, in a sentence. */
 function standsInWords({ openCents, paidCents, leftCents }: OpenInvoice, money: (of: OpenInvoice['cents']) => string) {
 	if (leftCents === 0) return 'Nothing of it is asked for any more.'
@@ -61,8 +64,8 @@ export function InvoiceSheet({ invoice, notes, standing }: Props) {
 					</tr>
 				</thead>
 				<tbody>
-					{[...invoice.lines.entries()].map(([place, { words, cents }]) => (
-						<tr key={place}>
+					{keyed(invoice).map(({ key, words, cents }) => (
+						<tr key={key}>
 							<td className="wrap-anywhere">{words}</td>
 							<td className="sum">{money(cents)}</td>
 						</tr>

@@ -29,7 +29,7 @@ export function Statement({ view, year, years, path, acts }: Props) {
 				<a href={`${path}/csv?year=${year}`}>Take it as a table (CSV)</a>
 			</p>
 			<p className="mt-3">{view.opening}</p>
-			<div className="mt-2 overflow-x-auto">
+			<div className="mt-2 relative overflow-x-auto">
 				<table className="ledger max-sm:text-sm">
 					<thead>
 						<tr className="text-sm text-soft">
