@@ -22,13 +22,13 @@ function absoluteEnd(db: Pick<Db, 'select'>, personId: PersonId, now: Date): Dat
 
 type Session = { readonly sessionToken: string; readonly userId: string; readonly expires: Date }
 
-function keepSession(sessionToken: string, userId: string, now: Date, arrival?: Arrival): Session {
+function keepSession(sessionToken: string, userId: string, now: Date, arrival?: Arrival, by = arrival?.by): Session {
 	const who = id<'person'>(userId)
 	const expires = write((tx) => {
 		const end = absoluteEnd(tx, who, now)
 		const row = { sessionToken: stored(sessionToken), userId: who, expires: end, createdAt: moment(now) }
 		tx.insert(session)
-			.values({ ...row, device: arrival?.words ?? '', provenBy: arrival?.by ?? null })
+			.values({ ...row, device: arrival?.words ?? '', provenBy: by ?? null })
 			.run()
 		if (arrival !== undefined) noteArrival(tx, who, arrival)
 		return end
@@ -53,9 +53,9 @@ function sessionWithUser(sessionToken: string, now: Date) {
 /**
  * The library's adapter over our tables, with what it lacks: tokens stored as hashes, an absolute end that no use
  * moves, links that work once and before their time is over. People are made by the studio alone. `arrival` is the
- * browser that a session is made for.
+ * browser that a session is made for, `by` how its holder showed that the mailbox is theirs.
  */
-export function sessionAdapter(now: () => Date, arrival?: Arrival) {
+export function sessionAdapter(now: () => Date, arrival?: Arrival, by = arrival?.by) {
 	const library = read((db) =>
 		DrizzleAdapter(db, { usersTable: person, sessionsTable: session, accountsTable: noAccounts }),
 	)
@@ -63,7 +63,7 @@ export function sessionAdapter(now: () => Date, arrival?: Arrival) {
 		...library,
 		createUser: () => Promise.reject(new Error('Nobody is made by signing in.')),
 		createSession: async ({ sessionToken, userId }: Pick<Session, 'sessionToken' | 'userId'>) =>
-			keepSession(sessionToken, userId, now(), arrival),
+			keepSession(sessionToken, userId, now(), arrival, by),
 		getSessionAndUser: async (sessionToken: string) => sessionWithUser(sessionToken, now()),
 		updateSession: async () => null,
 		deleteSession: async (sessionToken: string) => {

@@ -15,11 +15,8 @@ export async function inRecordOf({ folder }: Pick<Site, 'folder'>, act: () => Pr
 /** Writes a session for a person of the cast into the site's record and hands out what its cookie holds. */
 export async function sessionFor(site: Pick<Site, 'folder'>, userId: string): Promise<string> {
 	const sessionToken = randomBytes(32).toString('base64url')
-	await inRecordOf(site, async () => {
-		await sessionAdapter(() => new Date()).createSession({ sessionToken, userId })
-		// As if it had begun by a link, without the mail that tells of a new browser.
-		globalThis.doorsillDatabase?.sqlite.exec("UPDATE session SET proven_by = 'link' WHERE proven_by IS NULL")
-	})
+	const adapter = () => sessionAdapter(() => new Date(), undefined, 'link')
+	await inRecordOf(site, () => adapter().createSession({ sessionToken, userId }))
 	return sessionToken
 }
 

@@ -25,7 +25,7 @@ for (const [where, device] of [
 			await look(`agreement${path}`)
 		}
 		await page.getByRole('button', { name: 'Agree and go on' }).click()
-		await expect(page.getByRole('alert')).toBeVisible()
+		await expect(page.getByRole('alert', { name: 'One thing needs another look' })).toBeVisible()
 		await look('consent, not ticked')
 		await page.getByRole('checkbox').check()
 		await page.getByRole('button', { name: 'Agree and go on' }).click()

@@ -29,13 +29,17 @@ test('a client signs the yearly agreement on a phone, from the mail to the signe
 	const box = page.getByRole('checkbox', { name: /^I agree to have these records on a screen/ })
 	await expect(box).not.toBeChecked()
 	await page.getByRole('button', { name: 'Agree and go on' }).click()
-	await expect(page.getByRole('alert')).toContainText('Tick the box if you agree')
+	await expect(page.getByRole('alert', { name: 'One thing needs another look' })).toContainText(
+		'Tick the box if you agree',
+	)
 	await box.check()
 	await page.getByRole('button', { name: 'Agree and go on' }).click()
 
 	await expect(page.getByRole('heading', { level: 1, name: 'Sign the agreement' })).toBeVisible()
 	await page.getByRole('button', { name: 'Sign the agreement' }).click()
-	await expect(page.getByRole('alert')).toContainText('Your name: this cannot be left empty.')
+	await expect(page.getByRole('alert', { name: 'One thing needs another look' })).toContainText(
+		'Your name: this cannot be left empty.',
+	)
 	await page.getByLabel('Your name').fill('Rowan Kittiwell')
 	await page.getByText('Draw it as well, if you like').click()
 	const field = page.getByRole('img', { name: 'A field to draw your signature in' })
