@@ -402,10 +402,13 @@ export function scanned(fields: Readonly<Record<string, string>>): Body {
 	}
 }
 
+const isAnswer = (name: string | undefined): name is keyof typeof answerForms =>
+	name !== undefined && name in answerForms
+
 /** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
-	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
+	if (isAnswer(answer)) return urlencoded(answerForms[answer](things))
 	const agreement = /^\/agreement\/.*\/answer\/(\w+)$/.exec(route)?.[1] ?? ''
 	if (isAgreementForm(agreement)) return urlencoded(agreementForms[agreement](things))
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
