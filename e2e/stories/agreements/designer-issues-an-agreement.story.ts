@@ -18,7 +18,7 @@ test('a designer begins an agreement, is told what is open, prices a season, iss
 	await first.getByLabel('Fixed at').fill('612.50')
 	await page.getByLabel('The fixed prices are paid').selectOption('quarterly')
 	await page.getByLabel('The first falls due').selectOption('when they sign')
-	await page.getByLabel('Who waters').selectOption('the client')
+	await page.getByLabel('Who waters', { exact: true }).selectOption('the client')
 	await page.getByLabel('Lights are taken down by').fill('2031-02-15')
 	await page.getByLabel('It follows the law of').fill('the State of Westmere')
 	await page.getByRole('button', { name: 'Save the terms' }).click()

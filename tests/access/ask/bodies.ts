@@ -404,21 +404,25 @@ export function scanned(fields: Readonly<Record<string, string>>): Body {
 	}
 }
 
+const isAnswer = (name: string | undefined): name is keyof typeof answerForms =>
+	name !== undefined && name in answerForms
+
+const visitOf = (route: string) =>
+	route.startsWith('/studio/visits/new/') ? visitForms['new visit'] : visitForms.visit
+
 /** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
 export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
-	if (answer === 'approve' || answer === 'change' || answer === 'skip') return urlencoded(answerForms[answer](things))
+	if (isAnswer(answer)) return urlencoded(answerForms[answer](things))
 	const agreement = /^\/agreement\/.*\/answer\/(\w+)$/.exec(route)?.[1] ?? ''
 	if (isAgreementForm(agreement)) return urlencoded(agreementForms[agreement](things))
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
 	if (route.endsWith('/kerb/keep')) return multipart(kerbForms['a new place'](things))
-	if (route.startsWith('/studio/visits/new/')) return multipart(visitForms['new visit'](things))
-	if (route.startsWith('/studio/visits/')) return multipart(visitForms.visit(things))
+	if (route.startsWith('/studio/visits/')) return multipart(visitOf(route)(things))
 	if (route.endsWith('/renew/send'))
 		return urlencoded([once(), ['signBy', '2031-01-01'], ['pick', things.agreement ?? v7()]])
 	if (route.endsWith('/publish/send')) return urlencoded([once(), ['pick', `${things.proposal}.${things.version}`]])
-	if (route.endsWith('/price')) return json({ draft })
-	if (route.endsWith('/propose')) return json({ draft })
+	if (/\/(price|propose)$/.test(route)) return json({ draft })
 	if (route.endsWith('/substitutes')) return json({ draft, material: things.material, container: null })
 	if (route.endsWith('/grow')) return json({ draft, option: 'a', recipe: null })
 	if (route.endsWith('/save')) return json({ version: things.version, draft })

@@ -1,5 +1,6 @@
 import { v7 } from 'uuid'
 import { describe, expect, it } from 'vitest'
+import { dayOf, moment } from '@/lib/units/day'
 import { bodyFor, formOf, pageWith, scanned } from '../ask/bodies'
 import { actionNamed } from '../ask/build'
 import { pathOf } from '../ask/cells'
@@ -150,18 +151,18 @@ describe('the designer', () => {
 	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
 
 	/** Whose agreement it is done to, with scripts and without. */
-	const clientOf = new Map<string, readonly ['clapboard' | 'vet' | 'newcomer', 'fieldstone' | 'dental' | 'inn']>([
+	const clientOf = new Map<string, readonly ['clapboard' | 'vet', 'fieldstone' | 'dental']>([
 		...['saveTerms', 'issue', 'remindSigner', 'remindSigners', 'takeBack'].map(
 			(name) => [name, ['clapboard', 'fieldstone']] as const,
 		),
 		['endAgreement', ['vet', 'dental']],
-		['beginAgreement', ['newcomer', 'inn']],
 	])
 	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
 		const { folder, cast } = open.site
 		const own = clientOf.get(name)?.[client === 'clapboard' ? 0 : 1]
 		if (own !== undefined) return thingsOf(folder, cast, own)
 		const things = thingsOf(folder, cast, client)
+		if (name === 'beginAgreement') return { ...thingsOf(folder, cast, 'bakery'), client: cast.clients.newcomer.id }
 		if (name !== 'begin' && name !== 'startFrom') return things
 		const newcomer = client === 'clapboard' ? 'newcomer' : 'vet'
 		const season = client === 'clapboard' ? open.site.cast.seasons.winter : open.site.cast.seasons.autumn
@@ -170,7 +171,7 @@ describe('the designer', () => {
 	/** Both have to have signed before it can be ended. */
 	const signFirst = async (name: string, { agreement, document }: Things) => {
 		if (name !== 'endAgreement') return
-		const signedOn = new Date(Date.now() - 6 * 3_600_000).toISOString().slice(0, 10)
+		const signedOn = dayOf(moment(new Date()), open.site.cast.studio.timeZone)
 		const fields = { once: v7(), agreement: agreement ?? '', document, signer: 'Somebody', signedOn }
 		const said = await open.ask('designer', `/studio/agreements/${agreement}/paper`, {
 			method: 'POST',

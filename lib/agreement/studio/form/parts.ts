@@ -14,6 +14,8 @@ export function formParts(typed: Typed): Parts {
 	const rows = { season: new Map<number, Row>(), part: new Map<number, Row>() }
 	for (const [name, value] of Object.entries(typed)) {
 		const [, kind, number, box] = rowOf.exec(name) ?? []
+		// Every list of ticks is sent, those of rows that are not there too.
+		if (kind === 'season' && value.length === 0 && Array.isArray(value)) continue
 		const within = kind === 'season' || kind === 'part' ? kind : undefined
 		if (within === undefined || box === undefined || Number(number) >= mostRows[within]) rest[name] = value
 		else rows[within].set(Number(number), { ...rows[within].get(Number(number)), [box]: value })

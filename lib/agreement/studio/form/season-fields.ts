@@ -34,6 +34,7 @@ const filled = z
 		container: z
 			.array(idField<'container'>())
 			.max(60)
+			.default([])
 			.transform((all) => [...new Set(all)]),
 		...visitFields,
 	})

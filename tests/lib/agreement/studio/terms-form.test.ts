@@ -1,10 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { AgreedSeason } from '@/lib/agreement/season'
+import { termsLists } from '@/lib/agreement/studio/form/parts'
 import { termsForm } from '@/lib/agreement/studio/form/terms-form'
 import { termsText } from '@/lib/agreement/studio/form/terms-text'
 import type { Terms } from '@/lib/agreement/terms'
-import { read, type Typed } from '@/lib/forms/read'
+import { read, type Typed, typed } from '@/lib/forms/read'
 import { cents } from '@/lib/units/cents'
 import { day } from '@/lib/units/day'
 import { visitKinds } from '@/lib/visit/visit'
@@ -48,6 +49,14 @@ describe('the terms as text', () => {
 			ok: true,
 			value: { once: agreementId, agreement: agreementId, version: 3, terms: of },
 		})
+	})
+
+	test('as a page sends it, with a list of ticks for every row that there could be', () => {
+		const form = new FormData()
+		for (const [name, value] of Object.entries(sent())) for (const each of [value].flat()) form.append(name, each)
+		form.delete('season.2.container')
+		const filled = read(termsForm, typed(form, termsLists))
+		expect(filled.ok && filled.value.terms.seasons.map(({ containers }) => containers.length)).toEqual([2, 1, 0])
 	})
 
 	test('any price to the cent comes back as it was', () => {
