@@ -55,7 +55,7 @@ export const signingRows: Readonly<Record<string, Row>> = {
 		'client',
 		readers,
 	)((viewer, { client }, { stamp }) => agreementsOf(viewer, client, stamp())),
-	'agreements/papers/due nextPaperDue': row('studio', nobodys)((viewer) => nextPaperDue(viewer)),
+	'agreements/papers/due nextPaperDue': row('studio', systemReads)((viewer) => nextPaperDue(viewer)),
 	'agreements/papers/keep keepPaper': row(
 		'client',
 		systemReads,
