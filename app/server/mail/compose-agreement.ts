@@ -51,6 +51,6 @@ export async function composeAgreement(
 	const filled = letters[message](about, facts)
 	const { siteUrl } = env()
 	if (about.isForStudio)
-		return finish(filled, to, `${siteUrl}/studio/agreement/${agreement}`, written.studio(to.studio))
+		return finish(filled, to, `${siteUrl}/studio/agreements/${agreement}`, written.studio(to.studio))
 	return finish(filled, to, `${siteUrl}/agreement/${agreement}?for=${to.handle}`, written.client(to.studio))
 }

@@ -19,6 +19,7 @@ import { type Addressee, type MailedProposal, mailedProposal } from '@/db/outbox
 import type { Viewer } from '@/lib/access/viewer'
 import { clientLink } from '@/lib/forms/client-link'
 import { coverOf } from '@/lib/proposal/offer/cover'
+import type { PersonId } from '@/lib/units/id'
 import { idSchema } from '@/lib/units/schema'
 import { stamp } from '../start/clock'
 import { env } from '../start/env'
@@ -63,7 +64,16 @@ export async function compose(
 	if (isAboutVisit(message)) return composeVisit(system, { message, person, facts }, to)
 	if (isAboutAgreement(message)) return composeAgreement(system, { message, person, facts }, to)
 	if (isAboutMoney(message)) return composeMoney(system, { message, person, facts }, to)
-	if (!isAboutProposal(message)) return undefined
+	return isAboutProposal(message) ? composeProposal(system, { message, person, facts }, to) : undefined
+}
+
+type Mail = { readonly message: keyof typeof letters; readonly person: PersonId; readonly facts: unknown }
+
+async function composeProposal(
+	system: Viewer,
+	{ message, person, facts }: Mail,
+	to: Addressee,
+): Promise<Letter | undefined> {
 	const { proposal, number } = reported.parse(facts)
 	const about = await mailedProposal(system, { proposal, number, person }, stamp())
 	const isQuestion = message === 'proposal published' || message === 'reminder'

@@ -30,7 +30,7 @@ test('a client signs the yearly agreement on a phone, from the mail to the signe
 	await expect(box).not.toBeChecked()
 	await page.getByRole('button', { name: 'Agree and go on' }).click()
 	await expect(page.getByRole('alert', { name: 'One thing needs another look' })).toContainText(
-		'Tick the box if you agree',
+		'tick the box if you agree',
 	)
 	await box.check()
 	await page.getByRole('button', { name: 'Agree and go on' }).click()

@@ -411,11 +411,14 @@ const visitOf = (route: string) =>
 	route.startsWith('/studio/visits/new/') ? visitForms['new visit'] : visitForms.visit
 
 /** What is posted to a row's address; `draft` is that of a proposal, as the editor sends it. */
-export function bodyFor({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
+export function bodyFor(row: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
+	const agreement = /^\/agreement\/.*\/answer\/(\w+)$/.exec(row.route)?.[1] ?? ''
+	return isAgreementForm(agreement) ? urlencoded(agreementForms[agreement](things)) : otherBody(row, things, draft)
+}
+
+function otherBody({ route }: Pick<Row, 'route'>, things: Things, draft: unknown): Body {
 	const answer = /\/answer\/(approve|change|skip)$/.exec(route)?.[1]
 	if (isAnswer(answer)) return urlencoded(answerForms[answer](things))
-	const agreement = /^\/agreement\/.*\/answer\/(\w+)$/.exec(route)?.[1] ?? ''
-	if (isAgreementForm(agreement)) return urlencoded(agreementForms[agreement](things))
 	if (route.endsWith('/wrong/send')) return multipart(visitForms.wrong(things))
 	if (route.endsWith('/kerb/keep')) return multipart(kerbForms['a new place'](things))
 	if (route.startsWith('/studio/visits/')) return multipart(visitOf(route)(things))
