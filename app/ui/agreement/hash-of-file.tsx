@@ -23,7 +23,13 @@ export function HashOfFile({ into }: { readonly into: string }) {
 				The file
 			</label>
 			<p className="text-sm text-soft">Choose it, or drop it here. It stays with you: only its hash is compared.</p>
-			<input id="file" type="file" accept="application/pdf" className="box mt-1.5" onChange={take} />
+			<input
+				id="file"
+				type="file"
+				accept="application/pdf"
+				className="box mt-1.5"
+				onChange={(event) => void take(event)}
+			/>
 			<p role="status" className="mt-1 wrap-anywhere">
 				{name === '' ? '' : `The hash of ${name} stands below.`}
 			</p>

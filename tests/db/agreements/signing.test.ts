@@ -86,7 +86,7 @@ describe('agreeing to records on a screen', () => {
 })
 
 describe('a signature', () => {
-	test('is one row, its words, a line and a mail to each side; and the agreement holds', async () => {
+	test('is one row, its words, a line and a mail to each side; the agreement holds, and its visits are there to be planned', async () => {
 		const id = await issued('bakery')
 		const stroke: Stroke = [
 			[
@@ -98,8 +98,8 @@ describe('a signature', () => {
 		const { said, did } = await changesOf(of.folder(), () => sign(maud, given))
 		expect(said).toEqual({ ok: true, number: 1 })
 		expect(did).toEqual({
-			...{ agreement: '~1', agreement_signature: '+1', event: '+1' },
-			...{ once: '+1', outbox: '+3', sealed_text: '+1' },
+			...{ agreement: '~1', agreement_signature: '+1', event: '+3' },
+			...{ once: '+1', outbox: '+3', sealed_text: '+1', visit: '+2' },
 		})
 		const { state, signatures } = await page(id, maud)
 		expect(state).toEqual({ is: 'signed', issued: given.document, inForce: given.document })

@@ -28,13 +28,13 @@ export async function remindSigner(form: FormData): Promise<void> {
 			const reminded = await remindOne(who, reminding, stamp())
 			if (isDenied(reminded)) return refused(reminded)
 			const { agreement } = reminding
-			const query = new URLSearchParams(year === undefined ? {} : { year })
+			const query = new URLSearchParams(year === '' ? {} : { year })
 			if (reminded.ok) {
 				wakeSender()
 				query.set('reminded', agreement)
 			} else if (reminded.why === 'reminded lately') query.set('again', agreement)
 			else query.set('told', reminded.why)
-			return { to: `/studio/agreements${year === undefined ? `/${agreement}` : ''}?${query}` }
+			return { to: `/studio/agreements${year === '' ? `/${agreement}` : ''}?${query}` }
 		},
 	)
 }

@@ -18,7 +18,7 @@ export function Remind({ agreement, name, year, isAgain, isReminded, remindedOn 
 		<form action={remindSigner}>
 			<input type="hidden" name="once" value={v7()} />
 			<input type="hidden" name="agreement" value={agreement} />
-			{year !== undefined && <input type="hidden" name="year" value={year} />}
+			<input type="hidden" name="year" value={year ?? ''} />
 			{isAgain && <input type="hidden" name="again" value="yes" />}
 			{isAgain && <p role="alert">Reminded {remindedOn} already.</p>}
 			<button type="submit" className="does">

@@ -15,8 +15,8 @@ export const remindSignersForm = z.strictObject({ once: onceField, year: z.strin
 
 export const remindSignerForm = z.strictObject({
 	...named,
-	/** The list from which it was asked, by its year; the agreement's own page otherwise. */
-	year: z.string().max(4).optional(),
+	/** The list from which it was asked, by its year; empty on the agreement's own page. */
+	year: z.string().max(4),
 	again: z
 		.literal('yes')
 		.optional()
