@@ -1,10 +1,11 @@
 import 'server-only'
 import { recordPaper } from '@/db/agreements/studio/paper'
+import { agreementDesk } from '@/db/agreements/studio/read-desk'
 import { decide } from '@/lib/access/decide'
 import { paperForm } from '@/lib/agreement/studio/form/act-forms'
 import { studioTold } from '@/lib/agreement/studio/told'
 import { type FieldErrors, read, typed } from '@/lib/forms/read'
-import { isId } from '@/lib/units/id'
+import { id, isId } from '@/lib/units/id'
 import { wakePapers } from '../answers/agreement/make-papers'
 import { backToForm } from '../attempt'
 import { wakeSender } from '../mail/sender'
@@ -31,11 +32,13 @@ async function scanOf(file: FormDataEntryValue | null): Promise<Uint8Array | und
 const dayly = new Set<string>(['before it was issued', 'still to come'])
 
 /** Who, may they, what was typed and chosen, do it, tell, go. */
-export async function keepPaper(request: Request, agreement: string): Promise<Response> {
+export async function keepPaper(request: Request, agreementId: string): Promise<Response> {
 	const who = await viewer()
-	const page = `/studio/agreements/${agreement}`
+	const page = `/studio/agreements/${agreementId}`
 	if (who.is === 'nobody') return seeOther(`/sign-in?${new URLSearchParams({ to: page })}`)
-	if (!isId(agreement) || decide(who, 'change agreements', null) !== 'may') return refuse(request, 'hidden', who)
+	if (!isId(agreementId) || decide(who, 'change agreements', null) !== 'may') return refuse(request, 'hidden', who)
+	const agreement = id<'agreement'>(agreementId)
+	if ((await agreementDesk(who, agreement, stamp())) === undefined) return refuse(request, 'hidden', who)
 	const sent = await formData(request)
 	if (sent === undefined) return unclear(request, 'This is not a form of ours. Nothing was changed.')
 	const { scan: _, ...fields } = typed(sent)

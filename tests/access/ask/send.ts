@@ -34,6 +34,9 @@ function headersOf(origin: string, { method = 'GET', headers = {}, body, session
 	}
 }
 
+/** Its body is kept byte for byte, a character each. */
+export const isPdf = (headers: IncomingHttpHeaders): boolean => headers['content-type'] === 'application/pdf'
+
 /** One request to the site, its path sent as it is written and no redirect followed; a header set to undefined is left out. */
 export function send(origin: string, path: string, sending: Sending = {}): Promise<Answer> {
 	const began = performance.now()
@@ -50,7 +53,7 @@ export function send(origin: string, path: string, sending: Sending = {}): Promi
 				resolve({
 					status: response.statusCode ?? 0,
 					headers: response.headers,
-					body: Buffer.concat(chunks).toString('utf8'),
+					body: Buffer.concat(chunks).toString(isPdf(response.headers) ? 'latin1' : 'utf8'),
 					ms: performance.now() - began,
 				}),
 			)

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect } from 'vitest'
+import { pagesOf } from '../../app/pdf/text'
 import { built } from '../ask/build'
-import type { Answer } from '../ask/send'
+import { type Answer, isPdf } from '../ask/send'
 import { type Secrets, secretsIn, secretsOf } from '../look/costs'
 import { open } from '../site/here'
 
@@ -41,3 +42,11 @@ export function isClean(what: string, text: string): void {
 
 /** All that came. */
 export const whole = ({ status, headers, body }: Answer) => `${status}\n${JSON.stringify(headers)}\n${body}`
+
+/** The same; of a PDF what a reader sees in it: its packed bytes hold any digits by chance. */
+export async function readable(answer: Answer): Promise<string> {
+	if (!isPdf(answer.headers)) return whole(answer)
+	const pages = await pagesOf(Buffer.from(answer.body, 'latin1'), { withFoot: true })
+	expect(pages.join('').length).toBeGreaterThan(100)
+	return whole({ ...answer, body: pages.join('\n') })
+}

@@ -10,7 +10,7 @@ import { stampsFrom } from '@/demo/stamps'
 import { cents } from '@/lib/units/cents'
 import { dayOf, moment } from '@/lib/units/day'
 
-/** The bakery and the practice were asked for their autumn, and each has paid a little; the mails of it went out. */
+/** Four were asked for their autumn, and each has paid a little, the practice more than was due; the mails of it went out. */
 const [folder = ''] = process.argv.slice(2)
 openDatabase(folder)
 const stamp = stampsFrom('asked for')(moment(new Date()))
@@ -22,17 +22,17 @@ if (designer === undefined) throw new Error('There is no designer.')
 const viewer = await viewerOf(designer.id)
 const before = write((tx) => tx.select({ id: outbox.id }).from(outbox).all())
 const old = new Set<string>(before.map(({ id }) => id))
-for (const key of ['bakery', 'dental'] as const) {
+for (const key of ['bakery', 'dental', 'clapboard', 'stucco'] as const) {
 	const of = known.clients.find(({ name }) => name === clients[key].name)
 	if (of === undefined) throw new Error(key)
 	await billNow(viewer, { client: of.id }, stamp)
 	const paid = {
 		on: dayOf(stamp.at, 'America/New_York'),
-		cents: cents(1200),
+		cents: cents(key === 'dental' ? 400_000 : 1200),
 		means: 'check',
 		reference: '=1+1',
 	} as const
-	await recordPayment(viewer, { ...paid, client: of.id, invoice: null, keepRest: false }, stamp)
+	await recordPayment(viewer, { ...paid, client: of.id, invoice: null, keepRest: key === 'dental' }, stamp)
 }
 write((tx) => {
 	for (const { id } of tx.select({ id: outbox.id }).from(outbox).all())

@@ -64,9 +64,9 @@ function perhaps(db: Db, sql: string, value: string): string | null {
 const writeTo = 'post@studio.example'
 const agreed = z.object({ studio: z.object({ name: z.string() }), client: z.object({ name: z.string() }) })
 
-/** The client's newest agreement, where they have one. */
+/** The client's newest agreement that was issued, where they have one. */
 function agreementOf(db: Db, client: string): Pick<Things, 'agreement' | 'document' | 'words' | 'terms'> {
-	const agreement = perhaps(db, 'SELECT id FROM agreement WHERE client_id = ? ORDER BY id DESC', client)
+	const agreement = perhaps(db, 'SELECT id FROM agreement WHERE client_id = ? ORDER BY issued IS NULL, id DESC', client)
 	if (agreement === null) return { agreement, document: 'f'.repeat(64), words: 'f'.repeat(64), terms: '1' }
 	const document = one(db, 'SELECT issued FROM agreement WHERE id = ?', agreement)
 	const { studio, client: whose } = agreed.parse(

@@ -59,7 +59,13 @@ const handlers = new Set(
 )
 const isPage = ({ route }: Row) => !handlers.has(route)
 const thingIn = (route: string) =>
-	route.includes('[client]') ? 'client' : route.includes('[proposal]') ? 'proposal' : 'nothing'
+	route.includes('[client]')
+		? 'client'
+		: route.includes('[proposal]')
+			? 'proposal'
+			: route.includes('[agreement]')
+				? 'agreement'
+				: 'nothing'
 const hasMethod = (row: Row, method: Row['method']) =>
 	rows.some((each) => each.route === row.route && each.path === row.path && each.method === method)
 

@@ -148,10 +148,15 @@ describe('the designer', () => {
 		'changeAddress',
 		'endContact',
 	]
-	const names = [...inOrder, ...actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name))]
+	/** What nothing comes of here: nobody is late on the day on which they are asked. */
+	const vain = ['remindWhoIsLate']
+	const others = actionRows.map(({ name }) => name).filter((name) => !inOrder.includes(name) && !vain.includes(name))
+	const names = [...inOrder, ...others]
 
-	/** Whose agreement it is done to, with scripts and without. */
-	const clientOf = new Map<string, readonly ['clapboard' | 'vet', 'fieldstone' | 'dental']>([
+	/** To whom it is done, with scripts and without, where that is not everybody's. */
+	const clientOf = new Map<string, readonly ['clapboard' | 'vet' | 'dental', 'fieldstone' | 'dental']>([
+		// Who has paid more than was due.
+		['payBack', ['dental', 'dental']],
 		...['saveTerms', 'issue', 'remindSigner', 'remindSigners', 'takeBack'].map(
 			(name) => [name, ['clapboard', 'fieldstone']] as const,
 		),
@@ -200,6 +205,16 @@ describe('the designer', () => {
 			])
 		})
 		expect(changed).toContain(name === 'saveTerms' ? 'agreement_draft' : 'event')
+	})
+
+	it.each(vain)('%s is told why not, and nothing changes', async (name) => {
+		const things = thingsFor(name, 'clapboard')
+		const changed = await changes(async () => {
+			const form = posted(actionNamed(name).id, formOf(name, things))
+			const said = await open.ask('designer', pageWith(name, things), { method: 'POST', ...form })
+			expect([outcomeOf(said), String(said.headers.location)]).toEqual(['elsewhere', expect.stringContaining('form=')])
+		})
+		expect(changed).toEqual([])
 	})
 
 	it.each(names)('%s, without scripts', async (name) => {

@@ -16,7 +16,7 @@ export const remindSignersForm = z.strictObject({ once: onceField, year: z.strin
 export const remindSignerForm = z.strictObject({
 	...named,
 	/** The list from which it was asked, by its year; empty on the agreement's own page. */
-	year: z.string().max(4),
+	year: z.string().regex(/^(2[0-3]\d\d)?$/, 'This page has changed meanwhile: load it anew.'),
 	again: z
 		.literal('yes')
 		.optional()

@@ -8,12 +8,14 @@ import { type Things, thingsOf } from '../../site/things'
 
 const tried = tally((tries) => `bad input in the studio's forms: ${tries} tried`)
 
-export const things = (): Things => thingsOf(open.site.folder, open.site.cast, 'clapboard')
+/** Money goes back to whoever has paid more than was due. */
+export const things = (form = ''): Things =>
+	thingsOf(open.site.folder, open.site.cast, form === 'payBack' ? 'dental' : 'clapboard')
 
 /** Sends a form of the designer's, without scripts, with something about it changed. */
 export async function fill(form: string, change: (fields: Fields) => Fields): Promise<Answer> {
 	tried()
-	const own = things()
+	const own = things(form)
 	const sending = posted(actionNamed(form).id, change(formOf(form, own)))
 	return open.ask('designer', pageWith(form, own), { method: 'POST', ...sending })
 }
@@ -31,6 +33,7 @@ export const again = (form: string) => {
 		['steer', 'publish'],
 		['hire', 'endStaff'],
 		['invite', 'endContact'],
+		['undo', 'payIn'],
 	]).get(form)
 	return before === undefined ? undefined : fill(before, (fields) => fields)
 }

@@ -36,8 +36,10 @@ describe('a form that is not as the page made it', () => {
 			'isPoisonousToPets',
 			'remove',
 			...rateTicks.map(({ at }) => at),
+			// Ticks of an agreement's seasons: none is ticked.
+			...[0, 1, 2].map((at) => `season.${at}.container`),
 		]
-		for (const [name] of formOf(form, things()).filter(([each]) => !optional.includes(each)))
+		for (const [name] of formOf(form, things(form)).filter(([each]) => !optional.includes(each)))
 			expect([name, (await changed(form, (fields) => fields.filter(([each]) => each !== name))).status]).toEqual([
 				name,
 				303,
@@ -56,7 +58,7 @@ describe('a form that is not as the page made it', () => {
 	})
 
 	it.each(names)('%s sent twice changes nothing the second time', async (form) => {
-		const own = things()
+		const own = things(form)
 		// What is gone after the first time is told as not there the second.
 		if (['endContact', 'dropColour', 'mergeColours'].includes(form)) return
 		const sending = posted(actionNamed(form).id, formOf(form, own))

@@ -66,7 +66,7 @@ export default async function StudioAccount({ params, searchParams }: PageProps<
 						year={year}
 						years={years}
 						path={`/studio/money/${id}`}
-						acts={(entry) => mayUndo.has(entry) && <Undo client={id} entry={entry} />}
+						acts={(entry) => mayUndo.has(entry) && <Undo client={id} entry={entry} attempt={attempt} />}
 					/>
 				</div>
 				<Amounts
