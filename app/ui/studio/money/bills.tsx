@@ -13,9 +13,9 @@ export function Bills({ bills, invoices }: Props) {
 			{bills.map(({ key, about, words, stands, isOpen, invoices: numbers }) => (
 				<li key={key} className="flex flex-wrap justify-between gap-x-8 gap-y-1 border-b border-line py-3">
 					<span className="min-w-0 wrap-anywhere tabular-nums">
-						<b>{about}.</b> {words}
+						<b>{about}.</b> {words}{' '}
 						{numbers.map((number) => (
-							<a key={number} className="ml-3 inline-flex min-h-6 items-center" href={`${invoices}/${number}`}>
+							<a key={number} className="mr-3 inline-flex min-h-6 items-center" href={`${invoices}/${number}`}>
 								Invoice {number}
 							</a>
 						))}
