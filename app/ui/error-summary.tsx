@@ -28,7 +28,9 @@ export function ErrorSummary({ errors, labels = {} }: Props) {
 			<ul className="mt-2">
 				{all.map(([name, says]) => (
 					<li key={name}>
-						<a href={`#${name}`}>{named(labels[name], says)}</a>
+						<a className="inline-block py-1 pointer-coarse:py-2.5" href={`#${name}`}>
+							{named(labels[name], says)}
+						</a>
 					</li>
 				))}
 			</ul>

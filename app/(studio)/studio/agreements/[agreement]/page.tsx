@@ -73,7 +73,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 			{state.is !== 'ended' && (
 				<>
 					<details className="mt-10 border-t border-line pt-4" open={isWriting || isTried}>
-						<summary className="cursor-pointer text-xl font-bold">
+						<summary className="min-h-11 cursor-pointer py-2 text-xl font-bold">
 							{isWriting ? 'The terms' : 'Change the terms'}
 						</summary>
 						<TermsForm key={String(form)} desk={desk} attempt={attempt} />

@@ -24,7 +24,9 @@ export function IssueForm({ desk, attempt: { typed, errors } }: Props) {
 				<ul className="mt-2">
 					{problems.map((problem) => (
 						<li key={`${problem.at} ${problem.says}`}>
-							<a href={placeOf(problem, terms)}>{problem.says}</a>
+							<a className="inline-block py-1 pointer-coarse:py-2.5" href={placeOf(problem, terms)}>
+								{problem.says}
+							</a>
 						</li>
 					))}
 				</ul>

@@ -4,7 +4,7 @@ import type { OnDesk } from '@/lib/agreement/studio/shown'
 export function Text({ clauses, isOpen }: { readonly clauses: OnDesk['clauses']; readonly isOpen: boolean }) {
 	return (
 		<details className="mt-10 max-w-3xl border-t border-line pt-4" open={isOpen}>
-			<summary className="cursor-pointer text-xl font-bold">The text as it would be issued</summary>
+			<summary className="min-h-11 cursor-pointer py-2 text-xl font-bold">The text as it would be issued</summary>
 			{clauses.map(({ key, title, text }) => (
 				<section key={key} className="mt-5">
 					<h3 className="text-base">{title}</h3>
