@@ -3,7 +3,10 @@ import { join } from 'node:path'
 import { type BrowserContextOptions, chromium, type Page } from '@playwright/test'
 import config from './playwright.config'
 import { openMailbox } from './site/mailbox'
-import { clientPages, studioPages, walkIn } from './site/pages'
+import { clientPages } from './site/pages/client'
+import { type Papered, paperedIn } from './site/pages/papers'
+import { studioPages } from './site/pages/studio'
+import { walkIn } from './site/pages/visit'
 import { type Site, startSite } from './site/server'
 import { sessionFor } from './site/session'
 import { laptop, phone } from './site/story'
@@ -22,7 +25,7 @@ async function shoot(page: Page, name: string): Promise<void> {
 	}
 }
 
-async function shootAs(site: Site, page: Page, device: string): Promise<void> {
+async function shootAs(site: Site, cast: Papered, page: Page, device: string): Promise<void> {
 	const signIn = async (person: keyof Site['cast']['people']) => ({
 		name: 'doorsill',
 		value: await sessionFor(site, site.cast.people[person].id),
@@ -30,7 +33,7 @@ async function shootAs(site: Site, page: Page, device: string): Promise<void> {
 	})
 	for (const { name, as, at } of [...clientPages, ...studioPages]) {
 		await page.context().addCookies([await signIn(as)])
-		await page.goto(at(site.cast), { waitUntil: 'networkidle' })
+		await page.goto(at(cast), { waitUntil: 'networkidle' })
 		await shoot(page, `${as === 'designer' || as === 'helper' ? 'studio' : 'client'} ${name} ${device}`)
 	}
 }
@@ -40,13 +43,14 @@ rmSync(folder, { recursive: true, force: true })
 mkdirSync(folder, { recursive: true })
 const mailbox = await openMailbox()
 const site = await startSite(mailbox.url)
+const cast = await paperedIn(site)
 const browser = await chromium.launch(config.use?.launchOptions)
 for (const [device, options] of Object.entries(devices)) {
 	const context = await browser.newContext({ ...options, baseURL: site.url, locale: 'en-US' })
 	const page = await context.newPage()
 	const { address } = site.cast.people[device === 'phone' ? 'vetApprover' : 'fieldstoneApprover']
 	await walkIn(page, mailbox, address, (name) => shoot(page, `public ${name} ${device}`))
-	await shootAs(site, page, device)
+	await shootAs(site, cast, page, device)
 	await context.close()
 }
 await browser.close()

@@ -1,6 +1,7 @@
 import { type BrowserContext, type BrowserContextOptions, test as base, expect, type Page } from '@playwright/test'
 import type { Seeded } from '@/demo/seed'
 import { type Mailbox, openMailbox } from './mailbox'
+import { type Papered, paperedIn } from './pages/papers'
 import { type EmptySite, type Site, startEmptySite, startSite } from './server'
 import { sessionFor } from './session'
 import { watch } from './watch'
@@ -20,6 +21,8 @@ type Story = {
 	readonly mailbox: Mailbox
 	readonly site: Site
 	readonly cast: Seeded
+	/** The cast, with agreements and an invoice drawn up before the story begins. */
+	readonly papered: Papered
 	/** A studio that nobody has set up yet. */
 	readonly emptySite: EmptySite
 	/** A browser of one's own, at the site, with nobody signed in. */
@@ -65,6 +68,9 @@ export const test = base.extend<Story>({
 	},
 	cast: async ({ site }, use) => {
 		await use(site.cast)
+	},
+	papered: async ({ site }, use) => {
+		await use(await paperedIn(site))
 	},
 	visit: async ({ site, browse }, use) => {
 		await use((options = laptop) => browse(site.url, options))

@@ -1,6 +1,8 @@
 import { barriers, lowTargets, movingParts, overflow } from '../site/barriers'
 import { tabTo } from '../site/keyboard'
-import { clientPages, studioPages, visitEach, walkIn } from '../site/pages'
+import { clientPages } from '../site/pages/client'
+import { studioPages } from '../site/pages/studio'
+import { visitEach, walkIn } from '../site/pages/visit'
 import { expect, laptop, phone, test } from '../site/story'
 
 const devices = [
@@ -27,10 +29,10 @@ for (const [where, device] of devices) {
 	for (const { whose, pages, from } of parts)
 		test(`axe finds no barrier on the ${whose} pages from the ${from}. on, on ${where}, by day and at dusk`, async ({
 			as,
-			cast,
+			papered,
 		}) => {
 			test.slow()
-			await visitEach({ as, cast }, pages, device, async (page, name) => {
+			await visitEach({ as, cast: papered }, pages, device, async (page, name) => {
 				await expect(page.getByRole('main')).toHaveCount(1)
 				await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1)
 				for (const colorScheme of schemes) {
@@ -87,9 +89,9 @@ for (const [how, options] of windows)
 		await expect(page.getByRole('heading', { name: 'Approved. Thank you.' })).toBeVisible()
 	})
 
-test('no page scrolls sideways at 400 %', async ({ as, cast, visit, mailbox }) => {
+test('no page scrolls sideways at 400 %', async ({ as, cast, papered, visit, mailbox }) => {
 	test.slow()
-	await visitEach({ as, cast }, [...clientPages, ...studioPages], zoomed, async (page, name) => {
+	await visitEach({ as, cast: papered }, [...clientPages, ...studioPages], zoomed, async (page, name) => {
 		expect.soft(await overflow(page), name).toEqual({ px: 0, by: [] })
 	})
 	const page = await visit(zoomed)
@@ -101,11 +103,12 @@ test('no page scrolls sideways at 400 %', async ({ as, cast, visit, mailbox }) =
 test('nothing that a thumb presses on the client’s pages is lower than 44 px, nor do they scroll sideways', async ({
 	as,
 	cast,
+	papered,
 	visit,
 	mailbox,
 }) => {
 	test.slow()
-	await visitEach({ as, cast }, clientPages, phone, async (page, name) => {
+	await visitEach({ as, cast: papered }, clientPages, phone, async (page, name) => {
 		expect.soft(await lowTargets(page), name).toEqual([])
 		expect.soft(await overflow(page), name).toEqual({ px: 0, by: [] })
 	})
@@ -115,10 +118,10 @@ test('nothing that a thumb presses on the client’s pages is lower than 44 px, 
 	})
 })
 
-test('whoever asks for less motion gets none', async ({ as, cast }) => {
+test('whoever asks for less motion gets none', async ({ as, papered }) => {
 	const pages = [...clientPages, ...studioPages].filter(({ name }) => /^(three palettes|season|home)$/.test(name))
 	expect(pages).toHaveLength(3)
-	await visitEach({ as, cast }, pages, { ...laptop, reducedMotion: 'reduce' }, async (page, name) => {
+	await visitEach({ as, cast: papered }, pages, { ...laptop, reducedMotion: 'reduce' }, async (page, name) => {
 		expect.soft(await movingParts(page), name).toEqual([])
 	})
 })

@@ -1,11 +1,19 @@
-import { clientPages, studioPages, visitEach, walkIn } from '../site/pages'
+import { clientPages } from '../site/pages/client'
+import { studioPages } from '../site/pages/studio'
+import { visitEach, walkIn } from '../site/pages/visit'
 import { expect, laptop, phone, test } from '../site/story'
 
 const strict = /default-src 'none'; script-src 'nonce-[\w+/=]{20,}' 'strict-dynamic'; style-src 'self' 'nonce-/
 
 // What a page does against its policy, or asks of another host, fails the story by itself: see site/watch.ts.
-test('every page keeps to its policy and asks nothing of another host', async ({ as, cast, visit, mailbox }) => {
-	await visitEach({ as, cast }, [...clientPages, ...studioPages], laptop, async (_, name, answer) => {
+test('every page keeps to its policy and asks nothing of another host', async ({
+	as,
+	cast,
+	papered,
+	visit,
+	mailbox,
+}) => {
+	await visitEach({ as, cast: papered }, [...clientPages, ...studioPages], laptop, async (_, name, answer) => {
 		expect.soft(answer?.headers()['content-security-policy'], name).toMatch(strict)
 	})
 	const guest = await visit(phone)

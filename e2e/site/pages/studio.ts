@@ -1,0 +1,78 @@
+import type { Papered } from './papers'
+import { type Shown, shown } from './shown'
+
+const designer = shown('designer')
+
+const client = ({ clients }: Papered) => `/studio/clients/${clients.creditUnion.id}`
+
+/** Every page of the studio. */
+export const studioPages: readonly Shown[] = [
+	designer('season', ({ seasons }) => `/studio/season/${seasons.winter}`),
+	designer(
+		'season, remind again',
+		({ seasons, proposals }) => `/studio/season/${seasons.winter}?page=1&again=${proposals.vet}`,
+	),
+	designer(
+		'season, some of it',
+		({ seasons }) => `/studio/season/${seasons.winter}?show=waiting+for+them&kind=business&sort=value`,
+	),
+	designer('season, all reminded', ({ seasons }) => `/studio/season/${seasons.winter}?all=5.1`),
+	designer('publish a season', ({ seasons }) => `/studio/season/${seasons.winter}/publish`),
+	designer('an answer by phone', ({ proposals }) => `/studio/proposal/${proposals.bakery}/phone`),
+	designer('an answer by phone, three palettes', ({ proposals }) => `/studio/proposal/${proposals.clapboard}/phone`),
+	designer('plan a season', () => '/studio?plan'),
+	designer('collection', ({ seasons }) => `/studio/season/${seasons.winter}/collection`),
+	designer('a design', ({ seasons }) => `/studio/season/${seasons.winter}/collection?design=d1`),
+	designer('an extra', ({ seasons }) => `/studio/season/${seasons.winter}/collection?extra=d1`),
+	designer('apply the collection', ({ seasons }) => `/studio/season/${seasons.winter}/apply`),
+	designer(
+		'start from',
+		({ seasons, clients }) => `/studio/season/${seasons.winter}/start?client=${clients.newcomer.id}`,
+	),
+	designer('desk, drafting', ({ proposals }) => `/studio/proposal/${proposals.unpriced}`),
+	designer('desk, change asked for', ({ proposals }) => `/studio/proposal/${proposals.inn}`),
+	designer('preview', ({ proposals }) => `/studio/proposal/${proposals.bicycles}/preview`),
+	designer('visits', () => '/studio/visits'),
+	designer('visit, to plan', ({ visits }) => `/studio/visits/${visits.globe}`),
+	designer('visit, made', ({ visits }) => `/studio/visits/${visits.bakeryInstall}`),
+	designer('new visit', ({ clients }) => `/studio/visits/new/${clients.vet.id}`),
+	shown('helper')('visits, the helper', () => '/studio/visits'),
+	designer('clients', () => '/studio/clients'),
+	designer('clients, looked for', () => '/studio/clients?q=kittiwell'),
+	designer('clients, nobody found', () => '/studio/clients?q=no+such+client'),
+	designer('where she is signed in', () => '/devices'),
+	shown('helper')('where the helper is signed in', () => '/devices'),
+	designer('new client', () => '/studio/clients/new'),
+	designer('client', client),
+	designer('edit client', (cast) => `${client(cast)}/edit`),
+	designer('at the kerb', (cast) => `${client(cast)}/kerb`),
+	designer('new place', (cast) => `${client(cast)}/place`),
+	designer('place', (cast) => `${client(cast)}/place?place=${cast.places.creditUnionBranch}`),
+	designer(
+		'container',
+		(cast) => `${client(cast)}/container?place=${cast.places.creditUnion}&container=${cast.containers.creditUnionLeft}`,
+	),
+	designer('recipes', () => '/studio/recipes'),
+	designer('recipe', ({ recipes }) => `/studio/recipes/card?recipe=${recipes.copperAndPlum}`),
+	designer('new recipe', () => '/studio/recipes/card'),
+	designer('suppliers', () => '/studio/suppliers'),
+	designer('new container', (cast) => `${client(cast)}/container?place=${cast.places.creditUnion}`),
+	designer('materials', () => '/studio/materials'),
+	designer('material', ({ materials }) => `/studio/materials/card?material=${materials.winterberry}`),
+	designer('agreements', () => '/studio/agreements'),
+	designer('agreements, remind again', ({ papers }) => `/studio/agreements?again=${papers.toSign}`),
+	designer('agreement, drafted', ({ papers }) => `/studio/agreements/${papers.drafted}`),
+	designer('agreement, to sign', ({ papers }) => `/studio/agreements/${papers.toSign}`),
+	designer('agreement, signed', ({ papers }) => `/studio/agreements/${papers.signed}`),
+	designer('renew', ({ today }) => `/studio/agreements/renew?year=${Number(today.slice(0, 4)) + 1}&rise=4`),
+	designer('clauses', () => '/studio/agreements/template'),
+	designer('money', () => '/studio/money'),
+	designer('account', ({ clients }) => `/studio/money/${clients.approved.id}`),
+	designer('invoice', ({ papers }) => `/studio/money/invoice/${papers.invoice}`),
+	designer('what a season brought', ({ seasons }) => `/studio/season/${seasons.autumn}/result`),
+	designer('rates', () => '/studio/rates'),
+	designer('settings', () => '/studio/settings'),
+	designer('to install', () => '/studio/install'),
+	designer('not found', () => '/studio/no-such-room'),
+	shown('helper')('to install, the helper', () => '/studio/install'),
+]
