@@ -67,7 +67,11 @@ export default async function SeasonResult({ params }: PageProps<'/studio/season
 							<tbody>
 								{clients.map((each, index) => (
 									<tr key={each.client}>
-										<td className="wrap-anywhere">{names.get(each.client)}</td>
+										<td className="wrap-anywhere">
+											<a className="inline-block py-1 pointer-coarse:py-2.5" href={`/studio/money/${each.client}`}>
+												{names.get(each.client)}
+											</a>
+										</td>
 										<td className="sum">{money(each.valueCents)}</td>
 										<td className="sum">{money(each.estimatedCostCents)}</td>
 										<td className="sum">{hoursInWords(each.estimatedMinutes)}</td>
