@@ -8,7 +8,7 @@ import { urlencoded } from './ask/forms'
 import { type Answer, type Sending, send } from './ask/send'
 import { open } from './site/here'
 import { type ClientKey, columnOf, contacts, openSession, type PersonName, persons } from './site/people'
-import { record, snapshot } from './site/snapshot'
+import { record, snapshot, snapshotAtRest } from './site/snapshot'
 import { type Things, thingsOf } from './site/things'
 import { type Row, rows } from './table/rows'
 
@@ -56,7 +56,7 @@ describe('looking changes nothing', () => {
 		const { folder } = open.site
 		const { proposal } = thingsOf(folder, open.site.cast, 'clapboard')
 		const session = openSession(folder, open.site.cast.people.clapboardApprover.id)
-		const before = snapshot(folder)
+		const before = await snapshotAtRest(folder)
 		for (const headers of [
 			{ 'sec-purpose': 'prefetch', 'sec-fetch-dest': 'document' },
 			{ purpose: 'prefetch', 'sec-fetch-dest': 'document' },

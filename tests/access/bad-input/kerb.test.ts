@@ -75,7 +75,7 @@ describe('what is written down at the kerb refuses what a box is not for, says s
 		const values = triedIn(kind, mayBeEmpty.includes(box)).filter((value) => !isStored(kind, value))
 		// Without a place known, an empty one is a new one.
 		const refused = values.filter(({ value }) => !(name === 'place' && value === ''))
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const wrong: string[] = []
 		await inParallel(refused, 6, async ({ what, value }) => {
 			const why = await unsaid(name, kind, value)
@@ -86,7 +86,7 @@ describe('what is written down at the kerb refuses what a box is not for, says s
 	})
 
 	it('nothing, a box that it has not, boxes without end, thirteen containers', async () => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const one = form().filter(([name]) => !name.startsWith('container.2.'))
 		const pot = one.flatMap(([name, value]) =>
 			name.startsWith('container.1.') ? [[name.slice('container.1.'.length), value] as const] : [],
@@ -126,7 +126,7 @@ describe('what the page’s own script is told', () => {
 		const fields = form()
 		const first = await byScript(fields)
 		expect([first.status, JSON.parse(first.body)]).toEqual([200, { kept: expect.stringMatching(/^[0-9a-f-]{36}$/) }])
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		for (const answer of [await byScript(fields), await byScript(over(fields, [['new.name', 'Another gate']]))])
 			expect([answer.status, JSON.parse(answer.body)]).toEqual([200, { kept: 'before' }])
 		const plain = await send(multipart(fields))
@@ -143,7 +143,7 @@ describe('what the page’s own script is told', () => {
 	})
 
 	it('what is wrong, beside each box', async () => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const answer = await byScript(
 			over(form(), [
 				['container.2.heightCm', 'tall'],
@@ -163,7 +163,7 @@ describe('what the page’s own script is told', () => {
 	})
 
 	it('that somebody else is signed in now, or nobody: nothing is kept under another name', async () => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const answer = await byScript([...form(), ['by', open.site.cast.people.helper.id]])
 		expect([answer.status, JSON.parse(answer.body)]).toEqual([401, { signedOut: true }])
 		const body = multipart(form())
@@ -179,7 +179,7 @@ describe('what the page’s own script is told', () => {
 
 	it('another client’s place is not there', async () => {
 		const theirs = thingsOf(open.site.folder, open.site.cast, 'stucco')
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const sent = over(kerbForms['at a place'](things()), [['place', theirs.place]])
 		for (const answer of [await byScript(sent), await send(multipart([...sent.slice(1), ['once', v7()]]))])
 			expect(answer.status).toBe(404)

@@ -6,7 +6,7 @@ import { send } from '../ask/send'
 import { plain } from '../look/no-photos'
 import { open } from '../site/here'
 import { openSession } from '../site/people'
-import { snapshot } from '../site/snapshot'
+import { snapshot, snapshotAtRest } from '../site/snapshot'
 import { thingsOf } from '../site/things'
 
 const answer = z.object({ says: z.string(), colours: z.array(z.object({ hex: z.string() })).optional() })
@@ -19,7 +19,7 @@ beforeAll(() => {
 })
 
 async function look(bytes: Buffer) {
-	const before = snapshot(open.site.folder)
+	const before = await snapshotAtRest(open.site.folder)
 	const said = await send(open.site.url, path, { method: 'POST', session, ...photo(bytes) })
 	expect(snapshot(open.site.folder)).toEqual(before)
 	return { status: said.status, ...answer.parse(JSON.parse(said.body)) }

@@ -34,13 +34,13 @@ describe('what the doors of the public take', () => {
 		`${'a'.repeat(250)}@x.example`,
 		'a@[127.0.0.1]',
 	])('no mail address: %j', async (address) => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		expect(placeOf(await post('/sign-in/ask', [['address', address]]))).toMatch(backToAsking)
 		expect(snapshot(open.site.folder)).toEqual(before)
 	})
 
 	it.each(triedIn('number'))('a code, a cookie, a link that is $what', async ({ value }) => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const cookie = `doorsill-ask=${encodeURIComponent(JSON.stringify({ ask: value.toString(), address: value.toString(), handle: '', to: '//e.example' }).slice(0, 3000))}`
 		const { body, headers } = multipart([['code', value]])
 		const code = await open.ask('signed out', '/sign-in/code', {
@@ -67,7 +67,7 @@ describe('what the doors of the public take', () => {
 	})
 
 	it.each(triedIn('words'))('a session to end, a browser’s name, words to look for: $what', async ({ value }) => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const { body, headers } = multipart([['session', value]])
 		expect((await open.ask('approver', '/devices/end', { method: 'POST', body, headers })).status).toBe(404)
 		const query = new URLSearchParams({ q: value.toString(), ended: value.toString(), for: value.toString() })

@@ -6,7 +6,7 @@ import { called, posted } from '../ask/forms'
 import type { Sending } from '../ask/send'
 import { statusOf, wire } from '../ask/wire'
 import { open } from '../site/here'
-import { mailIsOut, snapshot } from '../site/snapshot'
+import { snapshot, snapshotAtRest } from '../site/snapshot'
 import { actionRows } from '../table/rows'
 import { before, things } from './bakery'
 import { type Post, posts } from './posts'
@@ -99,8 +99,7 @@ describe('other methods', () => {
 describe('an action somewhere else than on its page', () => {
 	let was: Record<string, string>
 	beforeAll(async () => {
-		await mailIsOut(open.site.folder)
-		was = snapshot(open.site.folder)
+		was = await snapshotAtRest(open.site.folder)
 	})
 
 	const stranger = (sending: ReturnType<typeof called>, origin?: string) => ({

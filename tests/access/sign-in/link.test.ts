@@ -3,7 +3,7 @@ import { urlencoded } from '../ask/forms'
 import { send } from '../ask/send'
 import { open } from '../site/here'
 import type { Letter } from '../site/postbox'
-import { count, mailIsOut, record, snapshot } from '../site/snapshot'
+import { count, record, snapshot, snapshotAtRest } from '../site/snapshot'
 import { addressOf, ask, pathIn } from './ask'
 import { browser } from './browser'
 
@@ -11,7 +11,7 @@ describe('a link', () => {
 	it('is used up by nobody who only looks: scanners, previews, the person', async () => {
 		const { letter, as } = await ask(addressOf('innApprover'))
 		const { confirm, use } = pathIn(letter)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		for (const path of [confirm, use])
 			for (const method of ['GET', 'HEAD', 'GET']) {
 				const scanner = await send(open.site.url, path, { method, headers: { 'user-agent': 'Mozilla/5.0 (scan)' } })
@@ -47,8 +47,7 @@ describe('a link', () => {
 		const { use } = pathIn(letter)
 		await as.post(use)
 		await as.post('/sign-in/ask', [['address', 'other@elsewhere.example']])
-		await mailIsOut(open.site.folder)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const held = new Map(as.jar)
 		for (const path of [
 			use,
@@ -87,7 +86,7 @@ describe('a link', () => {
 	it('pressed on another site is refused and stays whole', async () => {
 		const { letter } = await ask(addressOf('stuccoApprover'))
 		const { use } = pathIn(letter)
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		for (const origin of ['https://elsewhere.example', 'null', undefined]) {
 			const { body, headers } = urlencoded([])
 			const said = await send(open.site.url, use, { method: 'POST', body, headers: { ...headers, origin } })

@@ -6,7 +6,7 @@ import { send } from '../ask/send'
 import { open } from '../site/here'
 import { openSession } from '../site/people'
 import { linkIn } from '../site/postbox'
-import { count, record, snapshot } from '../site/snapshot'
+import { count, record, snapshot, snapshotAtRest } from '../site/snapshot'
 import { addressOf, ask, pathIn } from './ask'
 import { browser } from './browser'
 
@@ -24,7 +24,7 @@ describe('nothing that is looked at makes a session', () => {
 		'/sign-in/ask',
 		'/sign-out',
 	])('%s', async (path) => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		for (const method of ['GET', 'HEAD']) {
 			const { headers } = await send(open.site.url, `${path}?email=${addressOf('innApprover')}&token=x&callbackUrl=/`, {
 				method,

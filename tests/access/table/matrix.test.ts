@@ -10,7 +10,7 @@ import { type Answer, inParallel, type Sending } from '../ask/send'
 import { tally } from '../ask/tally'
 import { open } from '../site/here'
 import { columnOf } from '../site/people'
-import { snapshot } from '../site/snapshot'
+import { snapshot, snapshotAtRest } from '../site/snapshot'
 import { draftOf, thingsOf } from '../site/things'
 import { actionRows, actionSays, columns, type Row, rows, type Said } from './rows'
 
@@ -21,12 +21,12 @@ let before: Record<string, string>
 let mails: number
 const tried = tally((cells) => `access matrix: ${cells} cells tried`)
 
-beforeAll(() => {
+beforeAll(async () => {
 	const { folder, cast } = open.site
 	const of = (key: keyof ByClient) => thingsOf(folder, cast, key)
 	all = { bakery: of('bakery'), dental: of('dental'), vet: of('vet'), fieldstone: of('fieldstone') }
 	draft = draftOf(folder, all.bakery.proposal)
-	before = snapshot(folder)
+	before = await snapshotAtRest(folder)
 	mails = open.postbox.letters.length
 })
 

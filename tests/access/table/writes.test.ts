@@ -8,7 +8,7 @@ import { send } from '../ask/send'
 import { tally } from '../ask/tally'
 import { open } from '../site/here'
 import { contacts, openSession, type PersonName, persons } from '../site/people'
-import { mailIsOut, record, snapshot } from '../site/snapshot'
+import { record, snapshot, snapshotAtRest } from '../site/snapshot'
 import { draftOf, type Things, thingsOf } from '../site/things'
 import { actionRows, rows } from './rows'
 
@@ -16,8 +16,7 @@ import { actionRows, rows } from './rows'
 const tried = tally((cells) => `allowed writes: ${cells} tried`)
 
 async function changes(act: () => Promise<void>): Promise<string[]> {
-	await mailIsOut(open.site.folder)
-	const before = snapshot(open.site.folder)
+	const before = await snapshotAtRest(open.site.folder)
 	await act()
 	tried()
 	const after = snapshot(open.site.folder)

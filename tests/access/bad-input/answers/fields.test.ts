@@ -5,7 +5,7 @@ import { send } from '../../ask/send'
 import { aliveIn, escaped, hostile, isStored, type Kind } from '../../look/hostile'
 import { open } from '../../site/here'
 import { openSession } from '../../site/people'
-import { mailIsOut, snapshot } from '../../site/snapshot'
+import { mailIsOut, snapshot, snapshotAtRest } from '../../site/snapshot'
 import { type Answering, again, formFor, give, look, things, told } from './give'
 
 const fields: readonly (readonly [Answering, string, Kind])[] = [
@@ -76,7 +76,7 @@ describe('what the address of a design holds', () => {
 	it('is looked at and nothing more', async () => {
 		await again()
 		const { proposal } = things()
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		for (const { value } of hostile.filter((each) => each.what !== '10,000 signs'))
 			for (const name of ['option', `at.${things().place}`, 'extra', 'without', 'told', 'for', 'form'])
 				for (const page of ['', '/approve', '/change', '/skip']) {

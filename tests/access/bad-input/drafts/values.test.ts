@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { inParallel } from '../../ask/send'
 import { aliveIn, isStored, triedIn } from '../../look/hostile'
 import { open } from '../../site/here'
-import { snapshot } from '../../site/snapshot'
+import { snapshot, snapshotAtRest } from '../../site/snapshot'
 import { draft, post, refuses, save, things, version } from './desk'
 import { kinds } from './kinds'
 import { leavesOf, nameOf, nodesOf, type Path, replaced } from './paths'
@@ -21,7 +21,7 @@ describe('every value of a draft', () => {
 	})
 
 	it('that is text is refused where it is for something else, by name', async () => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const wrong: string[] = []
 		const bad = leaves().flatMap(({ path }) => {
 			const { kind, values } = valuesAt(path)
@@ -50,7 +50,7 @@ describe('every value of a draft', () => {
 	}, 120_000)
 
 	it('is refused as something of another kind', async () => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const wrong: string[] = []
 		await inParallel(leavesOf(draft), 4, async ({ path, value }) => {
 			for (const other of [null, 12, true, {}, [], 'yes'].filter((each) => typeof each !== typeof value))
@@ -64,7 +64,7 @@ describe('every value of a draft', () => {
 	const objects = () => nodesOf(draft).filter(({ value }) => !Array.isArray(value))
 
 	it('may not be missing', async () => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		const wrong: string[] = []
 		const less = objects().flatMap(({ path, value }) => Object.keys(value).map((key) => ({ path, value, key })))
 		await inParallel(less, 4, async ({ path, value, key }) => {
@@ -79,7 +79,7 @@ describe('every value of a draft', () => {
 	it.each(['more', '__proto__', 'constructor', 'prototype', 'toString', 'toJSON', 'valueOf'])(
 		'may have no %s beside it',
 		async (key) => {
-			const before = snapshot(open.site.folder)
+			const before = await snapshotAtRest(open.site.folder)
 			const now = version()
 			const wrong: string[] = []
 			await inParallel(objects(), 4, async ({ path, value }) => {

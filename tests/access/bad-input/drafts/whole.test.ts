@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { open } from '../../site/here'
-import { snapshot } from '../../site/snapshot'
+import { snapshot, snapshotAtRest } from '../../site/snapshot'
 import { thingsOf } from '../../site/things'
 import { draft, post, refuses, things, version } from './desk'
 import { replaced } from './paths'
 
 describe('a draft as a whole', () => {
 	const unchanged = async (act: () => Promise<void>) => {
-		const before = snapshot(open.site.folder)
+		const before = await snapshotAtRest(open.site.folder)
 		await act()
 		expect(snapshot(open.site.folder)).toEqual(before)
 	}

@@ -33,7 +33,7 @@ describe('keeps what is text and shows it as text', () => {
 		const { form, field, kind } = each
 		for (const { what, value } of valuesFor(each).filter((value) => isStored(kind, value))) {
 			await again(form)
-			const before = snapshot(open.site.folder)
+			const before = await snapshotAtRest(open.site.folder)
 			const answer = await fill(form, (fields) => withField(fields, field, value))
 			const page = await open.ask('designer', placeOf(answer))
 			const found = [what, answer.status, placeOf(answer).includes('form='), page.status, aliveIn(page.body)]
