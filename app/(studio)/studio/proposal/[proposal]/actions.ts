@@ -5,6 +5,7 @@ import { isDenied, refused, studioAction } from '@/app/server/studio/studio-acti
 import { publish as publishProposal } from '@/db/proposals/publish'
 import { steer as steerProposal } from '@/db/proposals/steer'
 import { publishForm, steerForm } from '@/lib/forms/season-forms'
+import { refusalInWords } from '@/lib/proposal/offer/told'
 
 const desk = (proposal: unknown, told?: string) =>
 	`/studio/proposal/${String(proposal)}${told === undefined ? '' : `?${new URLSearchParams({ told })}`}`
@@ -31,6 +32,7 @@ export async function steer(form: FormData): Promise<void> {
 			const steered = await steerProposal(who, steering, stamp())
 			if (isDenied(steered)) return refused(steered)
 			if (steered.ok) wakeSender()
+			else if (steered.why === 'more than was approved') return { errors: { remains: refusalInWords(steered.why) } }
 			return { to: desk(steering.proposal, steered.ok ? 'steered' : steered.why) }
 		},
 	)

@@ -51,9 +51,11 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 			</p>
 			<div className="mt-1 flex flex-wrap items-baseline justify-between gap-x-8 gap-y-2">
 				<h1 className="text-4xl font-extrabold tracking-tight">{client.name}</h1>
-				<p className="flex items-center gap-2 font-semibold">
-					<StateMark state={state.is} />
-					{capital(state.is)}
+				<p className="flex flex-wrap items-center gap-x-4 gap-y-1 font-semibold">
+					<span className="flex items-center gap-2">
+						<StateMark state={state.is} />
+						{capital(state.is)}
+					</span>
 					{number > 0 && <a href={`/proposal/${id}`}>revision {number}</a>}
 					<a href={`/studio/proposal/${id}/preview`}>Preview</a>
 					{state.is === 'waiting for an answer' && <a href={`/studio/proposal/${id}/phone`}>Take an answer by phone</a>}

@@ -88,9 +88,11 @@ function ExtraFields({
 					onChange={(minutes) => change({ minutes })}
 					{...boxAt(errors, `${path}.minutes`)}
 				/>
-				<Does onClick={onRemove}>
-					Remove<span className="sr-only"> {called}</span>
-				</Does>
+				<p>
+					<Does onClick={onRemove}>
+						Remove<span className="sr-only"> {called}</span>
+					</Does>
+				</p>
 			</div>
 			<Lines
 				value={value.lines}

@@ -7,7 +7,7 @@ export function Ready({ drafts, only }: Props) {
 	const isKnown = drafts.some(({ id }) => id === only)
 	return (
 		<table className="ledger season-ledger drafts mt-4">
-			<caption className="text-start text-soft">
+			<caption className="pb-3 text-start text-soft">
 				Each that is ticked is frozen as a revision, and goes by mail to those named beside it.
 			</caption>
 			<thead>
