@@ -40,7 +40,7 @@ export const proposal = sqliteTable(
 		/** Its colours, for the row's thumbnail: "#b5653a #6d3049". */
 		paletteHexes: text('palette_hexes').notNull(),
 		/** Before tax. */
-		valueCents: integer('value_cents'),
+		valueCents: integer('value_cents').$type<Cents>(),
 		/** Tenths of a per cent. */
 		marginTenths: integer('margin_tenths'),
 		/** What remains due of one that was cancelled after its approval, tax included. */

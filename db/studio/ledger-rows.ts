@@ -1,7 +1,7 @@
 import { and, eq, inArray, sql } from 'drizzle-orm'
 import { type State, stateOf } from '@/lib/proposal/state'
 import { type Group, groupOf } from '@/lib/season/group'
-import { type Cents, cents } from '@/lib/units/cents'
+import type { Cents } from '@/lib/units/cents'
 import type { Day, Moment } from '@/lib/units/day'
 import type { ClientId, ProposalId, VisitId } from '@/lib/units/id'
 import type { Reading } from '../open'
@@ -65,7 +65,7 @@ function rowOf({ row, words, word, ...shown }: Shows, today: Day): SeasonRow {
 	const { publishedAt, answeredAt, seenAt, remindedAt, undeliveredAt, answerBy } = row
 	const note = words === null ? '' : (answerWords.safeParse(JSON.parse(words)).data?.notes[0]?.words ?? '')
 	const value = {
-		valueCents: row.valueCents === null ? null : cents(row.valueCents),
+		valueCents: row.valueCents,
 		marginTenths: row.marginTenths,
 		remainsCents: row.remainsCents,
 	}

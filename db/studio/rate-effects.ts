@@ -5,7 +5,6 @@ import type { Rates } from '@/lib/pricing/rates'
 import { makeOffer } from '@/lib/proposal/make'
 import type { RateEffect, Weighed } from '@/lib/season/rate-effect'
 import { standing } from '@/lib/season/standing'
-import { cents } from '@/lib/units/cents'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { draftOf } from '../proposals/documents'
@@ -33,7 +32,7 @@ function effectOn(
 		const { offer, inputs } = makeOffer(draft, { ...facts, rates }, words.money, 1, found.today)
 		if (offer.options.length === 0) return null
 		const { valueCents, marginTenths } = standing(offer, inputs, rates, words)
-		return { valueCents: cents(valueCents), marginTenths }
+		return { valueCents, marginTenths }
 	}
 	const { quarter, year } = found.season
 	return {

@@ -8,6 +8,7 @@ import { quote } from '../pricing/quote/quote'
 import type { Rates } from '../pricing/rates'
 import type { Offer, OfferOption } from '../proposal/offer/offer'
 import { type Palettes, paletteAt, palettesInWords, pricesOf } from '../proposal/picked/palettes'
+import type { Cents } from '../units/cents'
 
 export type Inputs = readonly { readonly key: string; readonly job: JobInputs }[]
 
@@ -17,7 +18,7 @@ export type Standing = {
 	readonly paletteCount: number
 	readonly paletteHexes: string
 	/** Before tax, as the margin beside it: sales tax is not the studio's. */
-	readonly valueCents: number
+	readonly valueCents: Cents
 	/** Tenths of a per cent. */
 	readonly marginTenths: number | null
 }

@@ -33,8 +33,6 @@ type Props = {
 	readonly lengths: LengthUnit
 }
 
-/** Of these nothing goes in. */
-
 const bare = (hex: string) => hex.slice(1)
 
 function withLook(path: string, query: URLSearchParams, { hour, measure }: Look): string {

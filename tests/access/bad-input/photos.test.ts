@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { photo } from '../ask/bodies'
 import { send } from '../ask/send'
-import { plain } from '../look/no-photos'
+import { heic, plain } from '../look/no-photos'
 import { open } from '../site/here'
 import { openSession } from '../site/people'
 import { snapshot, snapshotAtRest } from '../site/snapshot'
@@ -27,8 +27,6 @@ async function look(bytes: Buffer) {
 
 const unreadable =
 	'This could not be read as a photo. Send it as JPEG, PNG or WebP; a phone’s HEIC has to be saved as JPEG first.'
-/** The first box of a HEIC file (ISO/IEC 23008-12): what a phone would send. */
-const heic = Buffer.concat([Buffer.from([0, 0, 0, 24]), Buffer.from('ftypheic'), Buffer.alloc(4000, 7)])
 
 describe('a photo of the front', () => {
 	it.each<{ what: string; make: () => Promise<Buffer> | Buffer }>([

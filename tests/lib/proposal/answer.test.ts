@@ -143,7 +143,18 @@ describe('laws of taking', () => {
 		extras: some(['wreath', 'lights', 'garland', 'toString']),
 		leftOut: some(out(left, right, box, foreign)),
 	})
-	const offers = [offer, offerOf(allMay), offerOf({ ...allMay, agreement: { is: 'discount', percent: 12.5 } })]
+	const free = offerOf(allMay)
+	const offers = [offer, free, offerOf({ ...allMay, agreement: { is: 'discount', percent: 12.5 } })]
+	/** One of each refusal, which dice may leave out. */
+	const refusals: [Wanted, typeof offer][] = [
+		[wanted({ option: 'c' }), offer],
+		[wanted({ extras: ['garland'] }), offer],
+		[wanted({ places: { [placeId(9)]: 'b' } }), offer],
+		[wanted({ places: { [side]: 'b' }, leftOut: out(box) }), offer],
+		[wanted({ leftOut: out(left) }), offer],
+		[wanted({ extras: ['lights'], leftOut: out(box) }), offer],
+		[wanted({ leftOut: out(left, right, box) }), free],
+	]
 
 	test('it is priced from the frozen lists, or refused by name; what is taken was offered', () => {
 		const reasons = new Set<string>()
@@ -160,7 +171,7 @@ describe('laws of taking', () => {
 				for (const id of choice.leftOut) expect(of.containers.find((each) => each.id === id)?.mayLeaveOut).toBe(true)
 				expect(taken.quote).toEqual(quote(pricesOf(taken), choice))
 			}),
-			{ numRuns: 1000 },
+			{ numRuns: 1000, examples: refusals },
 		)
 		expect([...reasons].toSorted()).toEqual([
 			'nothing would be left',
