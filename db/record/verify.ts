@@ -1,12 +1,12 @@
 import { asc, eq, isNotNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { canonical } from '@/lib/record/canonical'
-import { type Break, type Entry, firstBreak, type Kept } from '@/lib/record/chain'
+import { type Break, firstBreak } from '@/lib/record/chain'
 import { type Hash, hashOf, sealedHash } from '@/lib/record/hash'
 import type { ClientId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { erasure, event, proposal, revision, sealedText } from '../schema'
 import { denied } from '../viewer'
+import { keptLines } from './kept-lines'
 import { untold } from './told'
 
 export type Verified = {
@@ -16,28 +16,6 @@ export type Verified = {
 	readonly broken: Break | { readonly seq: number | null; readonly why: string } | null
 	/** Lines and revisions whose words a client's erasure took. */
 	readonly erased: number
-}
-
-/** Facts that are not in their one canonical text any more were not written by us: they give another hash. */
-function factsOf(text: string): Entry['facts'] {
-	try {
-		const facts: Entry['facts'] = JSON.parse(text)
-		return canonical(facts) === text ? facts : { altered: text }
-	} catch {
-		return { altered: text }
-	}
-}
-
-function lines(db: Reading): Kept[] {
-	return db
-		.select()
-		.from(event)
-		.orderBy(asc(event.seq))
-		.all()
-		.map(({ hash, clientId, facts, ...row }) => {
-			const entry: Entry = { ...row, client: clientId, facts: factsOf(facts) }
-			return { entry, hash }
-		})
 }
 
 /** Words that no longer give the hash under which they were put away. */
@@ -115,7 +93,7 @@ function missingWords(db: Reading): { missing: string | null; erased: number } {
 }
 
 function verified(db: Reading): Verified {
-	const all = lines(db)
+	const all = keptLines(db)
 	const { missing, erased } = missingWords(db)
 	const why = alteredWords(db) ?? alteredRevision(db)
 	const altered = why === null ? untold(db, all) : { seq: null, why }

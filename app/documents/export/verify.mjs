@@ -39,16 +39,16 @@ export function faultsOfChain(lines, head) {
 		: [`line ${head.seq} is another one than when the PDF was made: the record was rewritten`]
 }
 
-/** Which PDF files are not those whose SHA-256 a line holds as "paper", and which are gone without their client's erasure. */
+/** Which PDF files are not those whose SHA-256 the line of their keeping holds, and which are gone without their client's erasure. */
 export function faultsOfPapers(lines, files) {
 	const entries = lines.map(({ entry }) => entry)
 	const erased = new Set(entries.filter(({ act }) => act === 'client erased').map(({ client }) => client))
-	const told = entries.filter(({ facts }) => facts.paper !== undefined)
-	const known = new Set(told.map(({ facts }) => facts.paper))
+	const told = entries.filter(({ act }) => act === 'agreement paper kept')
+	const known = new Set(told.map(({ facts }) => facts.sha256))
 	const found = new Map(files.map(({ name, bytes }) => [sha256(bytes), name]))
 	const strange = [...found].filter(([hash]) => !known.has(hash)).map(([, name]) => `${name} is not as it was sealed`)
-	const gone = told.filter(({ client, facts }) => !found.has(facts.paper) && !erased.has(client))
-	return [...strange, ...gone.map(({ seq, facts }) => `the PDF of line ${seq}, ${facts.paper}, is not there`)]
+	const gone = told.filter(({ client, facts }) => !found.has(facts.sha256) && !erased.has(client))
+	return [...strange, ...gone.map(({ seq, facts }) => `the PDF of line ${seq}, ${facts.sha256}, is not there`)]
 }
 
 function main(folder, [seq, ...groups]) {

@@ -24,8 +24,8 @@ function chained(told: readonly Told[]): Kept[] {
 
 const pdf = (n: number) => Buffer.from(`%PDF-1.3 file ${n}`)
 const told = (n: number): Told => ({
-	...{ at: at(n), actor: `person ${n}`, act: 'agreement sealed', object: `agreement ${n}`, client: `client ${n}` },
-	...{ facts: { paper: sha256(pdf(n)), number: n }, sealed: null },
+	...{ at: at(n), actor: `person ${n}`, act: 'agreement paper kept', object: `agreement ${n}`, client: `client ${n}` },
+	...{ facts: { sha256: sha256(pdf(n)), number: n }, sealed: null },
 })
 const five = chained([1, 2, 3, 4, 5].map(told))
 const files = [1, 2, 3, 4, 5].map((n) => ({ name: `${n}.pdf`, bytes: pdf(n) }))

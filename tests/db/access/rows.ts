@@ -1,3 +1,5 @@
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { readLibrary } from '@/db/catalogue/library'
 import { listMaterials, saveMaterial } from '@/db/catalogue/materials'
 import { readStock } from '@/db/catalogue/read-stock'
@@ -23,6 +25,7 @@ import { visitsOf } from '@/db/clients/visits/visits-of'
 import { keepAttempt, readAttempt, sweepAttempts } from '@/db/house/attempts'
 import { backUp, backUpDaily } from '@/db/house/backup'
 import { emptyLog } from '@/db/house/empty-log'
+import { exportRecord } from '@/db/house/export-record'
 import { noteLapses } from '@/db/house/lapse'
 import { remindDue } from '@/db/house/remind-due'
 import { sweepOnce } from '@/db/house/sweep-once'
@@ -274,6 +277,10 @@ export const rows: Readonly<Record<string, Row>> = {
 	'house/backup backUp': row('studio', systemReads)((viewer, _, { stamp }) => backUp(viewer, stamp())),
 	'house/backup backUpDaily': row('studio', systemReads)((viewer, _, { stamp }) => backUpDaily(viewer, stamp())),
 	'house/empty-log emptyLog': row('studio', systemReads)((viewer) => emptyLog(viewer)),
+	'house/export-record exportRecord': row(
+		'studio',
+		systemReads,
+	)((viewer, _, { stamp }) => exportRecord(viewer, join(tmpdir(), `doorsill-export-${stamp().id()}`))),
 	'house/lapse noteLapses': row('studio', systemReads)((viewer, _, { stamp }) => noteLapses(viewer, stamp(muchLater))),
 	'house/remind-due remindDue': row('studio', systemReads)((viewer, _, { stamp }) => remindDue(viewer, stamp())),
 	'house/sweep-once sweepOnce': row(
