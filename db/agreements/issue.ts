@@ -18,6 +18,7 @@ import { seal } from '../record/seal'
 import { agreement, agreementDocument, agreementSignature } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, hidden } from '../viewer'
+import { billedTwiceProblems } from './billed-twice'
 import { documentIn } from './documents'
 import { termsOf } from './draft'
 import { agreementFacts } from './facts'
@@ -96,7 +97,8 @@ export function issueIn(
 	const facts = agreementFacts(tx, found, viewer.person)
 	const issue = { agreement: id, number: row.number + 1, supersedes: row.issued }
 	const made = makeDocument(kept.terms, facts, latestTemplate(tx), issue)
-	const problems = [...(made.ok ? [] : made.problems), ...dayProblems(signBy, today), ...approverProblems(tx, found)]
+	const unready = made.ok ? billedTwiceProblems(tx, found, made.document) : made.problems
+	const problems = [...unready, ...dayProblems(signBy, today), ...approverProblems(tx, found)]
 	if (!made.ok || problems.length > 0) return { ok: false, why: 'not ready', problems }
 	const { document } = made
 	if (isLikeBefore(tx, found, document)) return { ok: false, why: 'nothing is different' }

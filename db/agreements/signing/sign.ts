@@ -15,8 +15,8 @@ import { agreement, agreementSignature, event } from '../../schema'
 import { type Proof, proofIn } from '../../sign-in/proof'
 import type { Stamp } from '../../stamp'
 import type { Denied } from '../../viewer'
+import { billedTwiceProblems } from '../billed-twice'
 import { planVisitsIn } from '../plan-visits'
-import { isBilledTwice } from './clashing'
 import { consentOf, openingsOf } from './evidence'
 import { type Answering, type Refused, type Step, stepTo } from './step'
 
@@ -89,7 +89,7 @@ export async function signAgreement(viewer: Viewer, signing: Signing, stamp: Sta
 		if (!step.ok) return step
 		const shown = shownBefore(tx, signing, step, stamp)
 		if ('ok' in shown) return shown
-		if (isBilledTwice(tx, step.found.row, step.document)) return { ok: false, why: 'billed twice' }
+		if (billedTwiceProblems(tx, step.found, step.document).length > 0) return { ok: false, why: 'billed twice' }
 		if (!isFirst(tx, stamp, viewer, signing.once)) return { ok: false, why: 'sent before' }
 		keep(tx, viewer, step, signatureOf(tx, signing, step, shown, stamp), stamp)
 		planVisitsIn(tx, stamp, viewer, { client: step.found.row.clientId, seasons: step.document.seasons })

@@ -14,11 +14,11 @@ import { seal, unseal } from '../../record/seal'
 import { agreement, agreementSignature, event } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { type Denied, hidden } from '../../viewer'
+import { billedTwiceProblems } from '../billed-twice'
 import { documentIn } from '../documents'
 import { type FoundAgreement, findAgreement } from '../find'
 import { planVisitsIn } from '../plan-visits'
 import { scanBytes, writeScan } from '../scans/files'
-import { isBilledTwice } from '../signing/clashing'
 
 export type RecordingPaper = {
 	readonly agreement: Id<'agreement'>
@@ -81,7 +81,7 @@ export async function recordPaper(viewer: Viewer, recording: RecordingPaper, sta
 		if (!to.ok) return to
 		const document = documentIn(tx, hash)
 		if (document === undefined) return { ok: false, why: 'erased' }
-		if (isBilledTwice(tx, found.row, document)) return { ok: false, why: 'billed twice' }
+		if (billedTwiceProblems(tx, found, document).length > 0) return { ok: false, why: 'billed twice' }
 		const no = dayRefusal(found, signedOn)
 		if (no !== null) return { ok: false, why: no }
 		if (!isFirst(tx, stamp, viewer, once)) return { ok: false, why: 'sent before' }

@@ -14,6 +14,7 @@ import { type Reading, read } from '../../open'
 import { unseal } from '../../record/seal'
 import { agreementOpening, agreementSignature, event, person } from '../../schema'
 import type { Stamp } from '../../stamp'
+import { billedTwiceProblems } from '../billed-twice'
 import { documentIn } from '../documents'
 import { termsOf } from '../draft'
 import { agreementFacts } from '../facts'
@@ -84,7 +85,7 @@ export async function agreementDesk(
 				template,
 			},
 			clauses: fill(template, fillingOf(terms, facts), terms.without).clauses,
-			problems: made.ok ? [] : made.problems,
+			problems: made.ok ? billedTwiceProblems(db, found, made.document) : made.problems,
 			changes: shown === null ? undefined : changed(documentIn(db, shown), made),
 			signatures: shown === null ? [] : signaturesTo(db, shown),
 			openings: shown === null ? [] : openingsTo(db, shown),

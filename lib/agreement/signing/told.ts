@@ -19,7 +19,7 @@ const told: Readonly<Record<SigningRefusal, string>> = {
 	'not agreed to': 'One step comes before signing: agree to have the agreement on a screen, or ask us for paper.',
 	'proof is old': 'You signed in more than a day ago. Before you sign, show once more that your mailbox is yours.',
 	'billed twice':
-		'Another agreement with us already holds and prices one of these seasons, so signing would charge you twice. Nothing was signed. Answer any mail of ours and we put it right.',
+		'One of these seasons is priced already, by another agreement with us or by a proposal that was approved, so signing would charge you twice. Nothing was signed. Answer any mail of ours and we put it right.',
 	'sent before': 'This form has been sent before. Nothing was changed a second time.',
 	erased: 'What stood here has been erased. Nothing was signed.',
 }

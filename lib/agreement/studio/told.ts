@@ -27,7 +27,8 @@ export const studioTold: Readonly<Record<Why | EndingRefusal, string>> = {
 	'sent before': 'This was sent before. Nothing was done a second time.',
 	'not waiting for them': 'Nobody was reminded: no signature is waited for any more.',
 	erased: 'The client’s words were erased. Nothing can be signed.',
-	'billed twice': 'Another agreement that both have signed asks for one of these seasons already. End that one first.',
+	'billed twice':
+		'One of these seasons is asked for already, by another agreement that both have signed or by an approved proposal. End the one, open the other again, or issue this one without the season.',
 	'before it was issued': 'That day lies before the agreement was issued.',
 	'still to come': 'That day is still to come.',
 	'renewed before': 'It was renewed before. Open the one that renews it.',

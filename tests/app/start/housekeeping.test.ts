@@ -13,7 +13,8 @@ const hour = 3_600_000
 const logFile = () => join(of.folder(), 'site.log')
 const copies = () => {
 	const folder = join(of.folder(), 'backup')
-	return existsSync(folder) ? readdirSync(folder).toSorted() : []
+	const names = existsSync(folder) ? readdirSync(folder).toSorted() : []
+	return names.filter((name) => name.endsWith('.db'))
 }
 
 const keep = (ms = 0) =>

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { issueAgreement } from '@/db/agreements/issue'
+import { agreementDesk } from '@/db/agreements/studio/read-desk'
 import { clientPage } from '@/db/clients/read-clients'
 import { endContact } from '@/db/clients/save-contact'
 import { cents } from '@/lib/units/cents'
@@ -54,6 +55,24 @@ describe('issuing an agreement', () => {
 			{ number: 1, supersedes: null, total: 145_500 },
 			{ number: 2, supersedes: hash, total: 151_500 },
 		])
+	})
+
+	test('waits while an approved proposal asks for a season that it prices, and says which', async () => {
+		const agreement = await begun('creditUnion')
+		const said = await refused(of.folder(), () => issue(agreement))
+		expect(said).toEqual({
+			ok: false,
+			why: 'not ready',
+			problems: [{ at: 'seasons', says: expect.stringMatching(/^Winter 2026–27 would be billed twice/) }],
+		})
+		const desk = found(await agreementDesk(await of.as('designer'), agreement, of.stamp()))
+		expect(desk.problems).toEqual('problems' in said && said.problems)
+		const terms = await termsFor('creditUnion')
+		const quoted = terms.seasons.map((season) =>
+			season.quarter === 'winter' ? { ...season, price: { is: 'quoted' as const } } : season,
+		)
+		await save(agreement, { ...terms, seasons: quoted })
+		expect(await issue(agreement)).toMatchObject({ ok: true })
 	})
 
 	test.each([

@@ -3,17 +3,20 @@ import { agreeToRecords } from '@/db/agreements/signing/consent'
 import { declineAgreement } from '@/db/agreements/signing/decline'
 import { signAgreement } from '@/db/agreements/signing/sign'
 import { maySign } from '@/db/agreements/signing/step'
+import { approve } from '@/db/proposals/answers/approve'
 import { must } from '@/demo/play/must'
 import type { AnyPersonKey } from '@/demo/play/stage'
 import { signatureSchema } from '@/lib/agreement/signing/signature'
 import type { Stroke } from '@/lib/agreement/signing/stroke'
 import { hash } from '@/lib/record/hash'
+import { stepsOf } from '../proposals/steps'
 import { signingOf } from '../stage/agreement'
 import { changesOf, refused } from '../stage/rows'
 import { fillDisk, found, later, stranger, studio } from '../stage/studio'
 
 const of = studio()
 const { amend, begin, consenting, issued, open, page, ready, session, sign, signing } = signingOf(of)
+const { answering } = stepsOf(of)
 
 const hour = 3_600_000
 const hew = 'bakerySecondApprover'
@@ -165,6 +168,14 @@ describe('a signature', () => {
 			seasons: terms.seasons.map((season) => ({ ...season, year: season.year + 1 })),
 		}))
 		must('sign', await sign(maud, await ready(nextYear, maud)))
+	})
+
+	test('is refused while an approved proposal asks for a season that it prices', async () => {
+		const id = await issued('bakery')
+		const mine = await ready(id, maud)
+		const approval = { option: 'a', places: {}, extras: [], leftOut: [], purchaseOrder: '' }
+		must('approve', await approve(await of.as(maud), { ...(await answering('bakery')), ...approval }, of.stamp()))
+		expect(await refused(of.folder(), () => sign(maud, mine))).toEqual({ ok: false, why: 'billed twice' })
 	})
 
 	test('by a form that went through before changes nothing', async () => {
