@@ -28,8 +28,8 @@ function partOf(part: PartOf): PartOf {
 	}
 }
 
-function listed({ gross, cents: amount }: Settled, job: Job): Part {
-	const bill = job.agreement.is === 'discount' && gross.is !== 'extra' ? 'agreement' : 'apart'
+/** Asked for apart: an agreement has instalments for the seasons that it prices, and they are not listed one by one. */
+function listed({ gross, cents: amount }: Settled): Part {
 	const { name, place } = gross
 	return {
 		...partOf(gross),
@@ -37,7 +37,7 @@ function listed({ gross, cents: amount }: Settled, job: Job): Part {
 		place,
 		cents: amount,
 		split: splitLike(amount, gross.split),
-		bill,
+		bill: 'apart',
 	}
 }
 
@@ -111,7 +111,7 @@ export function price(
 		is: 'price list',
 		currency: job.currency,
 		ratesVersion: job.ratesVersion,
-		parts: [...open.map((part) => listed(part, job)), ...seasonParts(job, covered)],
+		parts: [...open.map(listed), ...seasonParts(job, covered)],
 		discountPercent: job.agreement.is === 'discount' ? job.agreement.percent : 0,
 		minimumVisitCents: job.agreement.is === 'none' ? cents(rates.minimumVisitCents) : null,
 		tax: {

@@ -99,10 +99,12 @@ function dues(total: Fraction, agreed: Fraction, { payer, agreement, rates }: Jo
 
 function linesOf(job: Job, entries: readonly Entry[]): Asked[] {
 	const open = entries.filter(({ isTaken, isPaid }) => isTaken && !isPaid)
-	const listed = open.map(({ what, place, asked, classes }): Asked => {
-		const bill = job.agreement.is === 'discount' && !what.startsWith('extra') ? 'agreement' : 'apart'
-		return { what, place, bill, cents: asked, classes: byClass(asked, classes) }
-	})
+	const listed = open.map(
+		({ what, place, asked, classes }): Asked => ({
+			...{ what, place, bill: 'apart', cents: asked },
+			classes: byClass(asked, classes),
+		}),
+	)
 	if (job.agreement.is !== 'fixed') return [...listed, ...minimums(listed, job)]
 	const paid = entries.filter(({ isPaid }) => isPaid)
 	return [
