@@ -2,7 +2,7 @@ import { and, eq, inArray, isNull, type SQL, sql } from 'drizzle-orm'
 import type { SQLiteColumn } from 'drizzle-orm/sqlite-core'
 import { decide } from '@/lib/access/decide'
 import type { Act } from '@/lib/access/table'
-import type { Viewer, Who } from '@/lib/access/viewer'
+import { mayOf, type Viewer, type Who } from '@/lib/access/viewer'
 import type { ClientId, PersonId } from '@/lib/units/id'
 import { prepared, read } from './open'
 import { client, contact, staff } from './schema'
@@ -18,7 +18,7 @@ const working = prepared((db) =>
 )
 const doorsOf = prepared((db) =>
 	db
-		.select({ client: contact.clientId, may: contact.may })
+		.select({ client: contact.clientId, may: contact.may, seesMoney: contact.seesMoney })
 		.from(contact)
 		.innerJoin(client, eq(client.id, contact.clientId))
 		.where(and(eq(contact.personId, sql.placeholder('person')), isNull(contact.endedAt), isNull(client.archivedAt)))
@@ -33,7 +33,7 @@ export async function viewerOf(who: PersonId | 'nobody' | 'system'): Promise<Vie
 	if (member !== undefined) return made({ is: 'staff', person: who, role: member.role })
 	const doors = read((db) => doorsOf(db).all({ person: who }))
 	if (doors.length === 0) return made({ is: 'nobody' })
-	return made({ is: 'contact', person: who, clients: new Map(doors.map(({ client: id, may }) => [id, may])) })
+	return made({ is: 'contact', person: who, clients: new Map(doors.map((door) => [door.client, mayOf(door)])) })
 }
 
 /** The condition that narrows every read and every write: rows of the clients that the viewer has to do with. */

@@ -1,5 +1,5 @@
 import { and, asc, desc, eq, inArray, isNotNull, isNull, ne } from 'drizzle-orm'
-import type { Viewer } from '@/lib/access/viewer'
+import { mayOf, type Viewer } from '@/lib/access/viewer'
 import type { ClientId, PersonId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { answer, client, contact, container, person, place, proposal, revision, season, siteColour } from '../schema'
@@ -32,13 +32,24 @@ type Elsewhere = ReturnType<typeof doorsElsewhere>
 
 function contactsOf(db: Reading, of: ClientId, elsewhere: Elsewhere, { gone = false } = {}) {
 	return db
-		.select({ id: contact.id, person: person.id, name: person.name, address: person.email, may: contact.may })
+		.select({
+			id: contact.id,
+			person: person.id,
+			name: person.name,
+			address: person.email,
+			may: contact.may,
+			seesMoney: contact.seesMoney,
+		})
 		.from(contact)
 		.innerJoin(person, eq(person.id, contact.personId))
 		.where(and(eq(contact.clientId, of), gone ? isNotNull(contact.endedAt) : isNull(contact.endedAt)))
 		.orderBy(asc(person.name))
 		.all()
-		.map(({ person: who, ...row }) => ({ ...row, elsewhere: elsewhere.get(who) ?? [] }))
+		.map(({ person: who, may, seesMoney, ...row }) => ({
+			...row,
+			may: mayOf({ may, seesMoney }),
+			elsewhere: elsewhere.get(who) ?? [],
+		}))
 }
 
 function placesOf(db: Reading, of: ClientId) {

@@ -1,6 +1,6 @@
 import { and, eq } from 'drizzle-orm'
 import type { Taken } from '@/lib/access/taken-words'
-import type { May, Viewer } from '@/lib/access/viewer'
+import { keptMay, type May, type Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id, PersonId } from '@/lib/units/id'
 import { type Tx, write } from '../open'
 import { enqueue } from '../outbox/enqueue'
@@ -43,7 +43,7 @@ function tellOfWaiting(tx: Tx, stamp: Stamp, of: ClientId, who: PersonId): void 
 }
 
 /**
- * Lets a person in at a client's door, to approve or to look, with a mail of what waits there; one who was inside gets
+ * Lets a person in at a client's door, to approve, to look or to look at money too, with a mail of what waits there; one who was inside gets
  * the new right. Somebody else with the same address at the same door is refused.
  */
 export async function inviteContact(viewer: Viewer, invitation: Invitation, stamp: Stamp): Promise<Invited> {
@@ -57,10 +57,11 @@ export async function inviteContact(viewer: Viewer, invitation: Invitation, stam
 		if (isOfStudio(tx, id)) return { ...taken, who: 'staff' }
 		const isInside = hasOpenDoor(tx, of, id)
 		if (isInside && by !== invitation.name) return { ...taken, who: 'a contact here' }
+		const kept = keptMay(may)
 		const door = tx
 			.insert(contact)
-			.values({ id: stamp.id<'contact'>(), clientId: of, personId: id, may, since: stamp.at })
-			.onConflictDoUpdate({ target: [contact.clientId, contact.personId], set: { may, endedAt: null } })
+			.values({ id: stamp.id<'contact'>(), clientId: of, personId: id, since: stamp.at, ...kept })
+			.onConflictDoUpdate({ target: [contact.clientId, contact.personId], set: { endedAt: null, ...kept } })
 			.returning({ id: contact.id })
 			.get()
 		append(tx, stamp, viewer, { act: 'contact invited', object: `person ${id}`, client: of, facts: { may } })

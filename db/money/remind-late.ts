@@ -51,7 +51,7 @@ function send(tx: Tx, viewer: Viewer, { client: { id } }: FoundAccount, late: re
 		facts: { invoices: numbers },
 	})
 	dropUnsent(tx, id, stamp)
-	for (const person of contactsOf(tx, id, { whoMayApprove: true }))
+	for (const person of contactsOf(tx, id, { whoSeeMoney: true }))
 		enqueue(tx, stamp, { message: 'payment reminder', person, facts: { account: id } })
 }
 

@@ -1,17 +1,21 @@
 import { and, asc, eq, isNull } from 'drizzle-orm'
+import { mayOf } from '@/lib/access/viewer'
 import type { Recipient } from '@/lib/proposal/desk/publish-words'
 import type { ClientId, PersonId } from '@/lib/units/id'
 import type { Reading } from '../open'
 import { contact, person, staff } from '../schema'
 
-/** Contacts of a client who are to hear of it. */
-export function contactsOf(db: Reading, of: ClientId, { whoMayApprove = false } = {}): PersonId[] {
+/** Contacts of a client who are to hear of it: all, those who may approve, or those who see what is owed. */
+export function contactsOf(db: Reading, of: ClientId, { whoMayApprove = false, whoSeeMoney = false } = {}): PersonId[] {
 	const rows = db
-		.select({ person: contact.personId, may: contact.may })
+		.select({ person: contact.personId, may: contact.may, seesMoney: contact.seesMoney })
 		.from(contact)
 		.where(and(eq(contact.clientId, of), isNull(contact.endedAt)))
 		.all()
-	return rows.filter(({ may }) => !whoMayApprove || may === 'approve').map(({ person }) => person)
+	return rows
+		.filter(({ may }) => !whoMayApprove || may === 'approve')
+		.filter((row) => !whoSeeMoney || mayOf(row) !== 'look')
+		.map(({ person }) => person)
 }
 
 /** The same by name, for the designer. */

@@ -1,6 +1,5 @@
 import { sql } from 'drizzle-orm'
 import { check, index, integer, real, sqliteTable, text, unique } from 'drizzle-orm/sqlite-core'
-import type { May } from '@/lib/access/viewer'
 import * as card from '@/lib/container/card'
 import type { WallKind } from '@/lib/container/site'
 import { wallKinds } from '@/lib/container/site'
@@ -37,7 +36,9 @@ export const contact = sqliteTable(
 		personId: idColumn<'person'>('person_id')
 			.notNull()
 			.references(() => person.id),
-		may: text('may').$type<May>().notNull(),
+		may: text('may').$type<'approve' | 'look'>().notNull(),
+		/** Of one who looks: also what is owed and paid. */
+		seesMoney: integer('sees_money', { mode: 'boolean' }).notNull().default(false),
 		since: momentColumn('since').notNull(),
 		endedAt: momentColumn('ended_at'),
 	},
@@ -45,6 +46,7 @@ export const contact = sqliteTable(
 		unique('contact_once').on(table.clientId, table.personId),
 		index('contact_person').on(table.personId),
 		oneOf('contact_may', table.may, ['approve', 'look']),
+		check('contact_sees_money', sql`${table.seesMoney} IN (0, 1)`),
 	],
 )
 

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { mays } from '../access/viewer'
 import { wallKinds } from '../container/site'
 import {
 	addressField,
@@ -36,7 +37,7 @@ export const contactForm = z.strictObject({
 	client: idField<'client'>(),
 	name: text(120, { min: 1 }),
 	address: addressField,
-	may: z.enum(['approve', 'look'], 'Choose what they may do.'),
+	may: z.enum(mays, 'Choose what they may do.'),
 })
 
 export const endContactForm = z.strictObject({

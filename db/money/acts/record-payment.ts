@@ -32,7 +32,7 @@ export async function recordPayment(
 	return write((tx): Kept => {
 		const said = enterIn(tx, viewer, { client, keepRest }, () => ({ is: 'payment', id, ...paid }), stamp)
 		if (!said.ok) return said
-		for (const person of contactsOf(tx, client, { whoMayApprove: true }))
+		for (const person of contactsOf(tx, client, { whoSeeMoney: true }))
 			enqueue(tx, stamp, { message: 'payment received', person, facts: { entry: id } })
 		return said
 	})

@@ -47,7 +47,7 @@ export function writeInvoice(
 		facts,
 		sealed: words,
 	})
-	for (const person of contactsOf(tx, client.id, { whoMayApprove: true }))
+	for (const person of contactsOf(tx, client.id, { whoSeeMoney: true }))
 		enqueue(tx, stamp, { message: 'invoice sent', person, facts: { invoice: number } })
 	return number
 }

@@ -22,6 +22,7 @@ const own: Readonly<Record<PersonName, readonly Known[]>> = {
 	helper: ['bakery'],
 	approver: ['bakery'],
 	looker: ['bakery'],
+	payer: ['dental'],
 	'other approver': ['dental'],
 	'two doors': ['vet', 'fieldstone'],
 	'signed out': ['bakery'],
@@ -30,7 +31,11 @@ const own: Readonly<Record<PersonName, readonly Known[]>> = {
 	idle: ['bakery'],
 	ended: ['bakery'],
 }
-const foreign: Readonly<Partial<Record<PersonName, Known>>> = { 'other approver': 'bakery', 'two doors': 'bakery' }
+const foreign: Readonly<Partial<Record<PersonName, Known>>> = {
+	'other approver': 'bakery',
+	payer: 'bakery',
+	'two doors': 'bakery',
+}
 
 /** What is no id of ours, and what is no id at all. */
 export const missing = {

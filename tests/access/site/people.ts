@@ -11,6 +11,7 @@ export const persons = [
 	'helper',
 	'approver',
 	'looker',
+	'payer',
 	'other approver',
 	'two doors',
 	'signed out',
@@ -29,6 +30,7 @@ export type ClientKey = keyof Seeded['clients']
 export const contacts = {
 	approver: 'bakeryApprover',
 	looker: 'bakeryViewer',
+	payer: 'dentalViewer',
 	'other approver': 'dentalApprover',
 	'two doors': 'twoDoors',
 } as const satisfies Partial<Record<PersonName, PersonKey>>
@@ -41,7 +43,8 @@ export function columnOf(person: PersonName, client: ClientKey | null): Column {
 	if (!isContact(person)) return 'signed out'
 	const door = doors.find(([of, who]) => of === client && who === contacts[person])
 	if (door === undefined) return 'contact of another client'
-	return door[2] === 'approve' ? 'approver' : 'looker'
+	if (door[2] === 'approve') return 'approver'
+	return person === 'payer' ? 'payer' : 'looker'
 }
 
 const day = 86_400_000
@@ -70,12 +73,16 @@ export function everybody(folder: string, cast: Seeded): Record<PersonName, Cred
 	record(folder, (db) =>
 		db.prepare('UPDATE contact SET ended_at = ? WHERE person_id = ?').run(new Date().toISOString(), id),
 	)
+	record(folder, (db) =>
+		db.prepare('UPDATE contact SET sees_money = 1 WHERE person_id = ?').run(cast.people[contacts.payer].id),
+	)
 	const token = randomBytes(32).toString('base64url')
 	return {
 		designer: as('designer'),
 		helper: as('helper'),
 		approver: as(contacts.approver),
 		looker: as(contacts.looker),
+		payer: as(contacts.payer),
 		'other approver': as(contacts['other approver']),
 		'two doors': as(contacts['two doors']),
 		'signed out': {},

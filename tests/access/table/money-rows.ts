@@ -4,12 +4,13 @@ const hidden = {
 	designer: 'hidden',
 	helper: 'hidden',
 	approver: 'hidden',
+	payer: 'hidden',
 	looker: 'hidden',
 	'contact of another client': 'hidden',
 	'signed out': 'sign-in',
 } as const
-const payer = { ...hidden, approver: 'page', looker: 'forbidden' } as const
-const file = { ...hidden, approver: 'file', looker: 'forbidden', 'signed out': 'hidden' } as const
+const payer = { ...hidden, approver: 'page', payer: 'page', looker: 'forbidden' } as const
+const file = { ...hidden, approver: 'file', payer: 'file', looker: 'forbidden', 'signed out': 'hidden' } as const
 const designer = { ...hidden, designer: 'page' } as const
 
 /** The pages and files of money, behind both doors. */

@@ -57,7 +57,15 @@ export type Row = {
 	readonly writes?: readonly Column[]
 }
 
-export const columns = ['designer', 'helper', 'approver', 'looker', 'contact of another client', 'signed out'] as const
+export const columns = [
+	'designer',
+	'helper',
+	'approver',
+	'payer',
+	'looker',
+	'contact of another client',
+	'signed out',
+] as const
 
 /** Says the same to everybody. */
 function all(said: Said): Says {
@@ -65,6 +73,7 @@ function all(said: Said): Says {
 		designer: said,
 		helper: said,
 		approver: said,
+		payer: said,
 		looker: said,
 		'contact of another client': said,
 		'signed out': said,
@@ -74,12 +83,12 @@ function all(said: Said): Says {
 const nobody: Says = { ...all('hidden'), 'signed out': 'sign-in' }
 const designer: Says = { ...nobody, designer: 'page' }
 const staff: Says = { ...designer, helper: 'page' }
-const contact: Says = { ...nobody, approver: 'page', looker: 'page' }
+const contact: Says = { ...nobody, approver: 'page', payer: 'page', looker: 'page' }
 const reader: Says = { ...contact, designer: 'page' }
 const recorded: Says = { ...nobody, designer: 'elsewhere', helper: 'elsewhere' }
 const written: Says = { ...nobody, designer: 'elsewhere' }
-const reported: Says = { ...nobody, approver: 'elsewhere', looker: 'elsewhere' }
-const approver: Says = { ...reader, designer: 'forbidden', looker: 'forbidden' }
+const reported: Says = { ...nobody, approver: 'elsewhere', payer: 'elsewhere', looker: 'elsewhere' }
+const approver: Says = { ...reader, designer: 'forbidden', payer: 'forbidden', looker: 'forbidden' }
 
 type More = Pick<Row, 'twoDoors' | 'head' | 'posted' | 'writes' | 'path'>
 
@@ -108,7 +117,9 @@ const clientRows: readonly Row[] = [
 	get('/home/[client]', 'see the client', 'client', contact),
 	get('/home/[client]/visits', 'see the client', 'client', contact),
 	get('/home/[client]/wrong', 'say what is wrong', 'client', contact),
-	post('/home/[client]/wrong/send', 'say what is wrong', 'client', reported, { writes: ['approver', 'looker'] }),
+	post('/home/[client]/wrong/send', 'say what is wrong', 'client', reported, {
+		writes: ['approver', 'payer', 'looker'],
+	}),
 	get('/photo/[photo]/[size]', 'see a photo', 'photo', seenBy({ ...reader, helper: 'page' })),
 	get('/proposal/[proposal]', 'see the proposal', 'proposal', reader),
 	get('/proposal/[proposal]/approve', 'answer the proposal', 'proposal', approver),

@@ -2,7 +2,7 @@ import type { Act } from '@/lib/access/table'
 import type { Row, Says } from './rows'
 
 const nobody: Says = {
-	...{ designer: 'hidden', helper: 'hidden', approver: 'hidden', looker: 'hidden' },
+	...{ designer: 'hidden', helper: 'hidden', approver: 'hidden', payer: 'hidden', looker: 'hidden' },
 	...{ 'contact of another client': 'hidden', 'signed out': 'sign-in' },
 }
 const designer: Says = { ...nobody, designer: 'page' }

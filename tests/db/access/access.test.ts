@@ -198,6 +198,20 @@ describe('each is given what the table says', () => {
 	})
 })
 
+/** Of somebody who looks at money too. */
+const money = ['money/read-account readAccount', 'money/read-invoice readInvoice', 'agreements/papers/read readPaper']
+
+describe('one who looks at money too is given what one who looks is, and money as one who approves', () => {
+	test.each(all)('%s', async (name, { call, gives }) => {
+		const things = await thingsOf('bakery', 'bakeryApprover')
+		stranger(of.folder(), (sqlite) =>
+			sqlite.prepare('UPDATE contact SET sees_money = 1 WHERE person_id = ?').run(of.cast().people.bakeryViewer.id),
+		)
+		const given = outcome(await tried(call, await of.as('bakeryViewer'), things))
+		expect(given).toBe(money.includes(name) ? gives.approver : gives.looker)
+	})
+})
+
 describe('another client’s is told as none’s', () => {
 	test.each(all.filter(([, row]) => row.of === 'client'))('%s', async (_, { call }) => {
 		const foreign = await thingsOf('dental', 'dentalApprover')

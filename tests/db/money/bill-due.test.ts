@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { eraseClient } from '@/db/clients/erase'
+import { inviteContact } from '@/db/clients/save-contact'
 import { readInvoice } from '@/db/money/read-invoice'
 import { readOffer } from '@/db/proposals/read-offer'
 import { verify } from '@/db/record/verify'
+import { must } from '@/demo/play/must'
 import { chargeCents } from '@/lib/money/charge'
 import { stepsOf } from '../proposals/steps'
 import { changesOf } from '../stage/rows'
@@ -36,6 +38,15 @@ describe('by hand', () => {
 		expect(did).toEqual({
 			...{ invoice: '+1', invoice_asked: '+1', entry: '+1', event: '+1', outbox: '+1', sealed_text: '+1' },
 		})
+	})
+
+	test('of an invoice whoever looks at money too is mailed, and whoever only looks is not', async () => {
+		const { id: client } = of.cast().clients.dental
+		const { name, address } = of.cast().people.dentalViewer
+		const invitation = { client, name, address, may: 'pay' } as const
+		must('invite', await inviteContact(await of.as('designer'), invitation, of.stamp()))
+		const { did } = await changesOf(of.folder(), () => byHand('dental'))
+		expect(did).toMatchObject({ outbox: '+2' })
 	})
 
 	test('a household that approved is asked for its deposit, and for its balance once the design is in', async () => {

@@ -140,7 +140,7 @@ const cases: Readonly<Record<string, readonly Case[]>> = {
 		['a contact who may sign', "UPDATE contact SET may = 'sign'", 'contact_may'],
 		[
 			'a contact twice at one door',
-			"INSERT INTO contact SELECT 'new', client_id, person_id, 'look', since, NULL FROM contact LIMIT 1",
+			"INSERT INTO contact SELECT 'new', client_id, person_id, 'look', since, NULL, 0 FROM contact LIMIT 1",
 			'contact.client_id, contact.person_id',
 		],
 		['two people of one address', 'UPDATE person SET email = (SELECT min(email) FROM person)', 'person.email'],

@@ -2,6 +2,8 @@ import { v7 } from 'uuid'
 import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
+import { mayInWords } from '@/lib/access/may-words'
+import type { May } from '@/lib/access/viewer'
 import { list } from '@/lib/format/words'
 import type { Attempt } from '@/lib/forms/read'
 import { changeAddress, endContact } from '../actions'
@@ -12,7 +14,7 @@ type Props = {
 		readonly id: string
 		readonly name: string
 		readonly address: string
-		readonly may: string
+		readonly may: May
 		readonly elsewhere: readonly string[]
 	}
 	/** Nobody else here may approve. */
@@ -69,7 +71,7 @@ export function Contact({ client, contact, isAlone, attempt }: Props) {
 		<li className="border-b border-line py-2">
 			<p className="font-semibold">{name}</p>
 			<p className="wrap-anywhere text-soft">
-				{address}, may {may}
+				{address}, may {mayInWords[may]}
 			</p>
 			<Address client={client} contact={contact} attempt={attempt} />
 			<details>

@@ -3,6 +3,8 @@ import { ErrorSummary } from '@/app/ui/error-summary'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { one } from '@/app/ui/studio/settings-fields'
 import type { ClientPage } from '@/db/clients/read-clients'
+import { mayInWords } from '@/lib/access/may-words'
+import { mays } from '@/lib/access/viewer'
 import type { Attempt } from '@/lib/forms/read'
 import { invite } from '../actions'
 import { Contact } from './contact'
@@ -64,10 +66,7 @@ export function Contacts({ client, contacts, told, attempt }: Props) {
 						name="may"
 						label="May"
 						value={one(typed, 'may') || 'approve'}
-						choices={[
-							{ value: 'approve', label: 'approve' },
-							{ value: 'look', label: 'look only' },
-						]}
+						choices={mays.map((may) => ({ value: may, label: mayInWords[may] }))}
 						error={errors.may}
 					/>
 					<button type="submit" className="act mt-4">
