@@ -4,8 +4,8 @@ import { type Ending, type EndingRefusal, endingRefusal } from '@/lib/agreement/
 import { remainsAt } from '@/lib/agreement/ending/remains'
 import { endingInWords } from '@/lib/agreement/ending/told'
 import { decide, type Refusal } from '@/lib/agreement/state'
-import type { Cents } from '@/lib/units/cents'
 import type { Id } from '@/lib/units/id'
+import { paidFor } from '../../money/paid-for'
 import { type Reading, read, type Tx, write } from '../../open'
 import { enqueue } from '../../outbox/enqueue'
 import { contactsOf } from '../../proposals/recipients'
@@ -87,11 +87,11 @@ export async function endAgreement(
 	})
 }
 
-/** What an ending would leave, in sentences; undefined where nothing holds or the day does not suit it. */
+/** What an ending would leave, in sentences, by what was paid until now; undefined where nothing holds or the day does not suit it. */
 export async function endingOutlook(
 	viewer: Viewer,
 	id: Id<'agreement'>,
-	{ ending, paidCents }: { readonly ending: Ending; readonly paidCents: Cents },
+	ending: Ending,
 	stamp: Pick<Stamp, 'at'>,
 ): Promise<readonly string[] | undefined> {
 	return read((db) => {
@@ -101,7 +101,9 @@ export async function endingOutlook(
 		if (hash === undefined || document === undefined || endingRefusal(ending, document, found.today) !== null)
 			return undefined
 		const happened = happenedOf(db, { client: found.row.clientId, document: hash, timeZone: found.studio.timeZone })
-		const remains = remainsAt(document, happened, { on: ending.on, paidCents })
+		const remains = remainsAt(document, happened, {
+			...{ on: ending.on, paidCents: paidFor(db, found.row.clientId, id) },
+		})
 		return endingInWords(ending, document, remains, termsOf(db, id).terms.said.noticeDays)
 	})
 }

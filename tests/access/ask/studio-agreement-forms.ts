@@ -51,7 +51,6 @@ export const studioAgreementForms: Readonly<Record<string, (things: Things) => F
 		['on', addDays(today(), 60)],
 		['saidOn', addDays(today(), -2)],
 		['by', 'client'],
-		['paid', ''],
 		['reason', 'They move away.'],
 		['step', 'end'],
 	],

@@ -12,7 +12,6 @@ import { readTemplate, saveTemplate } from '@/db/agreements/template'
 import { remindSignersDue } from '@/db/house/remind-signers-due'
 import { defaultTemplate } from '@/lib/agreement/template/default-template'
 import { emptyTerms } from '@/lib/agreement/terms'
-import { zero } from '@/lib/units/cents'
 import { day, moment } from '@/lib/units/day'
 import { designerAndSystemRead, designerDoes, designerReads, type Row, row, systemReads } from './outcomes'
 
@@ -56,7 +55,7 @@ export const agreementRows: Readonly<Record<string, Row>> = {
 	'agreements/studio/end endingOutlook': row(
 		'client',
 		designerReads,
-	)((viewer, { held }, { stamp }) => endingOutlook(viewer, held, { ending, paidCents: zero }, stamp())),
+	)((viewer, { held }, { stamp }) => endingOutlook(viewer, held, ending, stamp())),
 	'agreements/studio/end takeBackAgreement': row(
 		'client',
 		designerDoes,

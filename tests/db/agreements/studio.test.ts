@@ -19,7 +19,7 @@ import { must } from '@/demo/play/must'
 import type { Renewal } from '@/lib/agreement/renewal/renewed'
 import { signatureSchema } from '@/lib/agreement/signing/signature'
 import { sha256 } from '@/lib/record/hash'
-import { cents, zero } from '@/lib/units/cents'
+import { cents } from '@/lib/units/cents'
 import { day, type Moment } from '@/lib/units/day'
 import { changesOf, refused } from '../stage/rows'
 import { fillDisk, found, later, stranger, studio, utc } from '../stage/studio'
@@ -212,7 +212,7 @@ describe('ending', () => {
 
 	test('shows first what remains due', async () => {
 		const { agreement } = await signed('vet')
-		const says = await endingOutlook(await of.as('designer'), agreement, { ending, paidCents: zero }, of.stamp())
+		const says = await endingOutlook(await of.as('designer'), agreement, ending, of.stamp())
 		// 1,455.00 in four: 363.75 each, on 1 December and 1 March until the end of May.
 		expect(found(says).join(' ')).toContain(
 			'Until then $727.50 before tax falls due in 2 instalments; $0.00 was paid, so $727.50 remains due.',

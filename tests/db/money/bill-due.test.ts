@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { endingOutlook } from '@/db/agreements/studio/end'
 import { eraseClient } from '@/db/clients/erase'
 import { inviteContact } from '@/db/clients/save-contact'
 import { readInvoice } from '@/db/money/read-invoice'
@@ -6,6 +7,7 @@ import { readOffer } from '@/db/proposals/read-offer'
 import { verify } from '@/db/record/verify'
 import { must } from '@/demo/play/must'
 import { chargeCents } from '@/lib/money/charge'
+import { day } from '@/lib/units/day'
 import { stepsOf } from '../proposals/steps'
 import { changesOf } from '../stage/rows'
 import { found, later, stranger, studio, utc } from '../stage/studio'
@@ -13,7 +15,7 @@ import { moneyOf } from './steps'
 
 const of = studio()
 const { idOf, steer } = stepsOf(of)
-const { account, agree, byHand, byItself, end, numbers, sayHowToPay } = moneyOf(of)
+const { account, agree, byHand, byItself, end, numbers, pay, sayHowToPay } = moneyOf(of)
 const days = (count: number) => later(of.cast().now, count * 86_400_000)
 const nothing = { invoices: 0, credits: 0 }
 const monthly = (count: number) => ({ is: 'every months', months: 1, count, start: { is: 'on approval' } }) as const
@@ -140,6 +142,19 @@ describe('an agreement', () => {
 			[[6250, 33_334]],
 			[[6250, 33_333]],
 		])
+	})
+
+	test('that ends tells what was paid of it, without the tax: the half of an instalment is half of it', async () => {
+		await sayHowToPay()
+		const agreement = await agree({ ...agreeing, cents: 100_000, plan: monthly(4) })
+		await byItself()
+		const { number, openCents } = found((await account('bakery')).account.invoices[0])
+		expect(openCents).toBe(26_563)
+		must('pay', await pay('bakery', 13_281, { invoice: number }))
+		const ending = { on: day('2026-12-31'), saidOn: day('2026-10-06'), by: 'client', reason: 'They move.' } as const
+		const says = found(await endingOutlook(await of.as('designer'), agreement, ending, of.stamp()))
+		// 6.25 %: 132.81 with tax is 125.00 before it, half up.
+		expect(says.join(' ')).toContain('before tax falls due in 3 instalments; $125.00 was paid, so $625.00 remains due.')
 	})
 
 	test('another rate of tax changes nothing of what was asked for', async () => {

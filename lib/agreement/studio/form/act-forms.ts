@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { amountField, dayField, emptyOr, idField, onceField, text, tick } from '../../../forms/fields'
+import { dayField, idField, onceField, text, tick } from '../../../forms/fields'
 import { hashSchema } from '../../document/document'
 import { versionField } from './terms-form'
 
@@ -30,7 +30,6 @@ export const endingForm = z
 		saidOn: dayField,
 		by: z.enum(['client', 'studio'], 'Say who ends it.'),
 		reason: text(300, { min: 1 }),
-		paid: emptyOr(amountField),
 		step: z.enum(['see', 'end']),
 	})
 	.transform(({ on, saidOn, by, reason, ...rest }) => ({ ...rest, ending: { on, saidOn, by, reason } }))

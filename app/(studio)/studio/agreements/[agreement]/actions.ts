@@ -50,7 +50,7 @@ export async function takeBack(form: FormData): Promise<void> {
 
 /** Shows what an ending would leave, or ends it; to see it the boxes come back as they were typed. */
 export async function endAgreement(form: FormData): Promise<void> {
-	await studioAction(form, { act, schema: endingForm, page }, async (who, { step, paid: _, ...ending }) => {
+	await studioAction(form, { act, schema: endingForm, page }, async (who, { step, ...ending }) => {
 		if (step === 'see') return { errors: {} }
 		const ended = await endIt(who, ending, stamp())
 		if (isDenied(ended)) return refused(ended)

@@ -10,7 +10,6 @@ import { endingOutlook } from '@/db/agreements/studio/end'
 import { agreementDesk } from '@/db/agreements/studio/read-desk'
 import { endingForm } from '@/lib/agreement/studio/form/act-forms'
 import type { Attempt } from '@/lib/forms/read'
-import { zero } from '@/lib/units/cents'
 import { IssueForm } from './standing/issue-form'
 import { Standing } from './standing/standing'
 import { Text } from './standing/text'
@@ -40,9 +39,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 	const { form, told: asked, again, reminded } = await searchParams
 	const attempt = await attemptFor(who, form)
 	const ending = endingForm.safeParse(attempt.typed)
-	const outlook = ending.success
-		? await endingOutlook(who, id, { ending: ending.data.ending, paidCents: ending.data.paid ?? zero }, now)
-		: undefined
+	const outlook = ending.success ? await endingOutlook(who, id, ending.data.ending, now) : undefined
 	const says = form === undefined ? told[first(asked) ?? ''] : undefined
 	const { clauses } = desk
 	const { state } = desk.row

@@ -40,13 +40,6 @@ export function EndingForm({ desk: { row, today }, attempt, outlook }: Props) {
 						choices={sides}
 						error={errors.by}
 					/>
-					<TextField
-						name="paid"
-						label="Paid for it so far, before tax"
-						inputMode="decimal"
-						value={one(typed, 'paid')}
-						error={errors.paid}
-					/>
 				</div>
 				<TextField name="reason" label="Why" value={one(typed, 'reason')} error={errors.reason} />
 				{outlook && (
