@@ -1,13 +1,15 @@
-import { and, asc, eq, isNotNull, isNull, ne, sql } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNotNull, isNull, ne, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { type Renewal, renewed } from '@/lib/agreement/renewal/renewed'
+import { type Brought, marginBeside } from '@/lib/agreement/renewal/margin-beside'
+import { type Renewal, type Renewed, renewed } from '@/lib/agreement/renewal/renewed'
 import type { Endings } from '@/lib/agreement/studio/shown'
 import type { Terms } from '@/lib/agreement/terms'
 import type { Problem } from '@/lib/proposal/problem'
+import type { Season } from '@/lib/season/season'
 import { type Day, dayOf } from '@/lib/units/day'
-import type { Id } from '@/lib/units/id'
+import type { ClientId, Id } from '@/lib/units/id'
 import { type Reading, read, write } from '../../open'
-import { agreement, client, studio } from '../../schema'
+import { agreement, client, proposal, season, studio } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { type Denied, denied } from '../../viewer'
 import { documentIn } from '../documents'
@@ -22,6 +24,32 @@ function lastTerms(db: Reading, { id, inForce }: typeof agreement.$inferSelect):
 	const { from, to, seasons, plan } = document
 	return { ...termsOf(db, id).terms, from, to, seasons, plan }
 }
+
+type Broughts = ReadonlyMap<string, Brought>
+const seasonKey = (of: ClientId, { quarter, year }: Season) => `${of} ${quarter} ${year}`
+
+/** What each client has approved, by season. */
+function broughtIn(db: Reading): Broughts {
+	const rows = db
+		.select({
+			...{ of: proposal.clientId, quarter: season.quarter, year: season.year },
+			...{ valueCents: proposal.valueCents, marginTenths: proposal.marginTenths },
+		})
+		.from(proposal)
+		.innerJoin(season, eq(season.id, proposal.seasonId))
+		.where(inArray(proposal.state, ['approved', 'installed']))
+		.all()
+	return new Map(
+		rows.flatMap(({ of, valueCents, marginTenths, ...when }) =>
+			valueCents === null ? [] : [[seasonKey(of, when), { valueCents, marginTenths }] as const],
+		),
+	)
+}
+
+const marginsOf = (of: ClientId, { seasons }: Renewed, broughts: Broughts) =>
+	seasons.map(({ season: { quarter, year }, difference }) =>
+		difference === null ? null : marginBeside(broughts.get(seasonKey(of, { quarter, year: year - 1 })), difference),
+	)
 
 /** Every agreement that both have signed and that ends in a year, beside what it would be for the next. */
 export async function endingIn(
@@ -42,13 +70,15 @@ export async function endingIn(
 			.where(and(isNotNull(agreement.inForce), ne(agreement.state, 'ended'), ends, isNull(client.archivedAt)))
 			.orderBy(asc(client.name), asc(agreement.id))
 			.all()
+		const broughts = broughtIn(db)
 		const renewals = db.select({ id: agreement.id, renews: agreement.renews }).from(agreement).all()
 		const endings = rows.flatMap(({ row, client: { name } }): Endings['endings'] => {
 			const last = lastTerms(db, row)
 			if (last === undefined || row.holdsUntil === null) return []
 			const renewedBy = renewals.find(({ renews }) => renews === row.id)?.id ?? null
 			const next = renewed(last, renewalOf(row.id))
-			return [{ id: row.id, client: row.clientId, name, to: row.holdsUntil, next, renewedBy }]
+			const margins = marginsOf(row.clientId, next, broughts)
+			return [{ id: row.id, client: row.clientId, name, to: row.holdsUntil, next, margins, renewedBy }]
 		})
 		return { year, today: dayOf(at, house.timeZone), currency: house.currency, endings }
 	})

@@ -6,6 +6,7 @@ import type { Day, Moment } from '../../units/day'
 import type { ClientId, Id } from '../../units/id'
 import type { Ending } from '../ending/ending'
 import type { AgreementFacts } from '../facts'
+import type { MarginBeside } from '../renewal/margin-beside'
 import type { Renewed } from '../renewal/renewed'
 import type { Signature } from '../signing/signature'
 import type { State } from '../state'
@@ -70,6 +71,8 @@ export type OnDesk = {
 export type EndingAgreement = Pick<ListedAgreement, 'id' | 'name' | 'client'> & {
 	readonly to: Day
 	readonly next: Renewed
+	/** Of each season of `next`, where it is fixed in both years and something was approved for it. */
+	readonly margins: readonly (MarginBeside | null)[]
 	/** The one that renews it, once there is one. */
 	readonly renewedBy: Id<'agreement'> | null
 }

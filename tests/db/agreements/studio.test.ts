@@ -240,6 +240,21 @@ describe('renewing', () => {
 		expect(found((await rows())[0]).renewedBy).not.toBeNull()
 	})
 
+	test('shows the margin of what was approved, and what it would be at the new price', async () => {
+		await signed('vet')
+		expect(found((await rows())[0]).margins).toEqual([null, null, null])
+		stranger(of.folder(), (sqlite) =>
+			sqlite
+				.prepare("UPDATE proposal SET state = 'approved', value_cents = 84000, margin_tenths = 450 WHERE id = ?")
+				.run(of.cast().proposals.vet),
+		)
+		const [row] = await rows()
+		const [winter] = found(row).next.seasons
+		expect(winter).toMatchObject({ was: 84_000, is: 87_500 })
+		// 840.00 at 45 % cost 462.00: 1 − 462 ÷ 875 = 47.2 %
+		expect(found(row).margins).toEqual([{ was: 45, is: 47.2 }, null, null])
+	})
+
 	test('takes a single price as it was typed', async () => {
 		const { agreement } = await signed('vet')
 		const adjusted = [{ season: { quarter: 'winter', year: 2027 } as const, cents: cents(91_111) }]

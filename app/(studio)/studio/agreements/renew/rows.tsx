@@ -1,10 +1,11 @@
 import { described } from '@/app/ui/field'
+import type { MarginBeside } from '@/lib/agreement/renewal/margin-beside'
 import { priceBox } from '@/lib/agreement/studio/form/renew-form'
 import { amountText } from '@/lib/agreement/studio/form/terms-text'
 import type { EndingAgreement } from '@/lib/agreement/studio/shown'
 import { fullDay } from '@/lib/format/day'
 import type { MoneyFormat } from '@/lib/format/money'
-import { capital } from '@/lib/format/words'
+import { capital, percent } from '@/lib/format/words'
 import type { FieldErrors } from '@/lib/forms/read'
 import { seasonName } from '@/lib/season/season'
 
@@ -19,7 +20,8 @@ export function Rows({ endings, money, errors }: Props) {
 	return (
 		<table className="ledger season-ledger drafts mt-6">
 			<caption className="pb-3 text-start text-soft">
-				Each that is ticked is issued for another year at the prices in its boxes, and mailed to who may sign.
+				Each that is ticked is issued for another year at the prices in its boxes, and mailed to who may sign. Margin is
+				that of what was approved last year, before overhead, and what it would have been at the new price.
 			</caption>
 			<thead>
 				<tr className="border-b-2 border-ink text-sm text-soft">
@@ -34,6 +36,9 @@ export function Rows({ endings, money, errors }: Props) {
 					<th scope="col" className="sum">
 						New
 					</th>
+					<th scope="col" className="sum">
+						Margin
+					</th>
 				</tr>
 			</thead>
 			{endings.map((ending) => (
@@ -43,8 +48,18 @@ export function Rows({ endings, money, errors }: Props) {
 	)
 }
 
+function Margin({ of }: { readonly of: MarginBeside | null }) {
+	if (of === null) return <td data-head="Margin" className="sum text-soft" />
+	return (
+		<td data-head="Margin" className="sum">
+			{percent(of.was)} <span aria-hidden="true">→</span>
+			<span className="sr-only">, then</span> {of.is === null ? '–' : percent(of.is)}
+		</td>
+	)
+}
+
 function Ending({
-	ending: { id, name, to, next, renewedBy },
+	ending: { id, name, to, next, margins, renewedBy },
 	money,
 	errors,
 }: Omit<Props, 'endings'> & { readonly ending: EndingAgreement }) {
@@ -77,9 +92,10 @@ function Ending({
 				<td data-head="New" className="sum font-bold">
 					{money(next.total.is)}
 				</td>
+				<td />
 			</tr>
 			{renewedBy === null &&
-				next.seasons.map(({ season, was, is }) => {
+				next.seasons.map(({ season, was, is }, index) => {
 					const box = priceBox(id, season)
 					const label = `${name}, ${seasonName(season)}`
 					return (
@@ -111,6 +127,7 @@ function Ending({
 									</>
 								)}
 							</td>
+							<Margin of={margins[index] ?? null} />
 						</tr>
 					)
 				})}
