@@ -8,7 +8,8 @@ import { demoMark, mustBeNoStudio } from './machine.mjs'
 import { seed } from './seed'
 
 /**
- * Seeds a data folder for today and leaves the mark by which the site knows it for a demo.
+ * Seeds a data folder for today and leaves the mark by which the site knows it for a demo; `BARE=1` leaves out agreements
+ * and money.
  * The cast, by what each is to the story, lies beside it for the tests.
  */
 const { dataDir } = readEnv(process.env)
@@ -17,6 +18,7 @@ start(dataDir)
 const seeded = await seed({
 	today: dayOf(moment(new Date()), studio.timeZone),
 	canary: process.env.CANARY === '1',
+	agreed: process.env.BARE !== '1',
 })
 writeFileSync(join(dataDir, 'cast.json'), JSON.stringify(seeded))
 writeFileSync(join(dataDir, 'demo'), demoMark)

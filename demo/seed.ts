@@ -26,8 +26,10 @@ import { arrivals } from './play/clients'
 import { collecting } from './play/collection'
 import { house } from './play/house'
 import { keysOf, tableOf } from './play/keys'
+import { agreeing } from './play/money/agreeing'
+import { billing } from './play/money/billing'
 import { post } from './play/post'
-import { stories } from './play/proposals'
+import { stories } from './play/proposals/stories'
 import { type AnyPersonKey, emptyStage, type Stage } from './play/stage'
 import { momentOn, play } from './play/timeline'
 import { rounds } from './play/visits'
@@ -74,14 +76,22 @@ function castOf(stage: Stage): Seeded {
 	}
 }
 
+export type Play = {
+	readonly today: Day
+	readonly canary?: boolean
+	/** With agreements and money; most tests begin without, and make their own. */
+	readonly agreed?: boolean
+}
+
 /**
  * Plays the cast's last five months into an opened, migrated and empty database, through the same functions that the
  * pages call. The same `today` gives the same rows, byte for byte.
  */
-export async function seed({ today, canary = false }: { today: Day; canary?: boolean }): Promise<Seeded> {
+export async function seed({ today, canary = false, agreed = false }: Play): Promise<Seeded> {
 	const stage = emptyStage(today, canary ? tellCanaries : tellPlainly, viewerOf)
 	const prepared = [...house(stage), ...catalogue(stage), ...arrivals(stage), ...collecting(stage)]
-	const acts = [...prepared, ...stories(stage), ...rounds(stage), ...post(stage)]
+	const year = agreed ? [...agreeing(stage), ...billing(stage)] : []
+	const acts = [...prepared, ...stories(stage), ...rounds(stage), ...year, ...post(stage)]
 	await play(acts, stampsFrom(`sedge and lantern ${today}`))
 	return castOf(stage)
 }

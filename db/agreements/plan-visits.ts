@@ -1,12 +1,15 @@
-import { and, eq, ne } from 'drizzle-orm'
+import { and, asc, eq, gte, isNotNull, isNull, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { AgreementDocument } from '@/lib/agreement/document/document'
+import type { Season } from '@/lib/season/season'
+import type { Day } from '@/lib/units/day'
 import type { ClientId } from '@/lib/units/id'
 import { newVisit } from '../clients/visits/new-visit'
 import type { Tx } from '../open'
 import { append } from '../record/append'
-import { season, visit } from '../schema'
+import { agreement, client, season, visit } from '../schema'
 import type { Stamp } from '../stamp'
+import { documentIn } from './documents'
 
 type Signed = Pick<AgreementDocument, 'seasons'> & { readonly client: ClientId }
 
@@ -42,4 +45,26 @@ export function planVisitsIn(tx: Tx, stamp: Stamp, viewer: Viewer, { client, sea
 		}
 	}
 	return count
+}
+
+/** The visits of a season that is planned now, for each agreement that both signed before and that holds until then. */
+export function planAgreedVisitsIn(
+	tx: Tx,
+	stamp: Stamp,
+	viewer: Viewer,
+	{ quarter, year, windowFrom }: Season & { readonly windowFrom: Day },
+): void {
+	const holding = and(isNotNull(agreement.inForce), gte(agreement.holdsUntil, windowFrom), isNull(client.archivedAt))
+	const rows = tx
+		.select({ client: client.id, inForce: agreement.inForce })
+		.from(agreement)
+		.innerJoin(client, eq(client.id, agreement.clientId))
+		.where(holding)
+		.orderBy(asc(agreement.from), asc(agreement.id))
+		.all()
+	for (const { client: of, inForce } of rows) {
+		const agreed = inForce === null ? [] : (documentIn(tx, inForce)?.seasons ?? [])
+		const seasons = agreed.filter((each) => each.quarter === quarter && each.year === year)
+		planVisitsIn(tx, stamp, viewer, { client: of, seasons })
+	}
 }

@@ -3,6 +3,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import type { Quarter } from '@/lib/season/season'
 import type { Day } from '@/lib/units/day'
 import type { ClientId, SeasonId } from '@/lib/units/id'
+import { planAgreedVisitsIn } from '../agreements/plan-visits'
 import { read, write } from '../open'
 import { append } from '../record/append'
 import { client, proposal, season } from '../schema'
@@ -68,6 +69,7 @@ export async function planSeason(viewer: Viewer, plan: SeasonPlan, stamp: Stamp)
 			client: null,
 			facts: { quarter: plan.quarter, year: plan.year },
 		})
+		planAgreedVisitsIn(tx, stamp, viewer, plan)
 		return { ok: true, id }
 	})
 }

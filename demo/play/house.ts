@@ -38,7 +38,7 @@ function opening(stage: Stage): Act[] {
 }
 
 /** The winter that is being sold on `today` began in the year before while the year is young. */
-const yearOf = (today: Day) => Number(today.slice(0, 4)) - (Number(today.slice(5, 7)) <= 5 ? 1 : 0)
+export const yearOf = (today: Day) => Number(today.slice(0, 4)) - (Number(today.slice(5, 7)) <= 5 ? 1 : 0)
 
 function planning(stage: Stage): Act[] {
 	const { today } = stage

@@ -13,7 +13,7 @@ export default function prepare(): void {
 		throw new Error('There is no build: these tests ask the built site.')
 	rmSync(template, { recursive: true, force: true })
 	mkdirSync(template, { recursive: true })
-	const own = { DEMO: '1', CANARY: '1', DATA_DIR: template, PORT: '3000', SITE_URL: '', SMTP_URL: '' }
+	const own = { DEMO: '1', BARE: '1', CANARY: '1', DATA_DIR: template, PORT: '3000', SITE_URL: '', SMTP_URL: '' }
 	const made = spawnSync(process.execPath, ['--import', 'tsx', join('demo', 'make.ts')], {
 		cwd: root,
 		env: { ...process.env, ...own },

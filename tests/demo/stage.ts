@@ -10,7 +10,7 @@ import type { Day } from '@/lib/units/day'
 export type Played = { readonly cast: Seeded; readonly folder: string; readonly end: () => void }
 
 /** A temporary studio with the cast in it, left open. */
-export async function played(today: Day, canary = false): Promise<Played> {
+export async function played(today: Day, canary = false, agreed = false): Promise<Played> {
 	const folder = mkdtempSync(join(tmpdir(), 'doorsill-cast-'))
 	const end = () => {
 		closeDatabase()
@@ -18,7 +18,7 @@ export async function played(today: Day, canary = false): Promise<Played> {
 		rmSync(folder, { recursive: true })
 	}
 	start(folder)
-	return { cast: await seed({ today, canary }), folder, end }
+	return { cast: await seed({ today, canary, agreed }), folder, end }
 }
 
 const plain = (value: unknown) => (Buffer.isBuffer(value) ? value.toString('hex') : value)

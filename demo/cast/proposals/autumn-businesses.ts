@@ -71,6 +71,7 @@ export const autumnBusinesses = {
 		'creditUnionApprover',
 		-57,
 		-20,
+		'PO-3102',
 	),
 	bicycles: done(
 		{

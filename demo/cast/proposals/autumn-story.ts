@@ -16,10 +16,17 @@ function autumn(told: Told, { recipe, palette, echoes }: Look, story: CastPropos
 }
 
 /** Approved on the day `answered` and put in on the day `day`. */
-export const done = (told: Told, look: Look, by: PersonKey, answered: number, day: number): CastProposal =>
+export const done = (
+	told: Told,
+	look: Look,
+	by: PersonKey,
+	answered: number,
+	day: number,
+	purchaseOrder = '',
+): CastProposal =>
 	autumn(told, look, [
 		{ on: answered, at: '17:35', does: 'see', by },
-		{ on: answered, at: '17:50', does: 'approve', by, option: 'a' },
+		{ on: answered, at: '17:50', does: 'approve', by, option: 'a', purchaseOrder },
 		{ on: day, at: '19:30', does: 'install', reason: '' },
 	])
 

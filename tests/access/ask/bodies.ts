@@ -392,14 +392,14 @@ export function photo(bytes: Buffer = pixel): Body {
 }
 
 /** A picture of a page that was signed on paper, with the boxes beside it. */
-export function scanned(fields: Readonly<Record<string, string>>): Body {
+export function scanned(fields: Readonly<Record<string, string>>, bytes: Buffer = pixel): Body {
 	const edge = 'doorsill-scan-51c7'
 	const boxes = Object.entries(fields).map(
 		([name, value]) => `--${edge}\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${value}\r\n`,
 	)
 	const head = `--${edge}\r\nContent-Disposition: form-data; name="scan"; filename="page.png"\r\nContent-Type: image/png\r\n\r\n`
 	return {
-		body: Buffer.concat([Buffer.from(boxes.join('') + head), pixel, Buffer.from(`\r\n--${edge}--\r\n`)]),
+		body: Buffer.concat([Buffer.from(boxes.join('') + head), bytes, Buffer.from(`\r\n--${edge}--\r\n`)]),
 		headers: { 'content-type': `multipart/form-data; boundary=${edge}` },
 	}
 }

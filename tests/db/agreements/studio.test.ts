@@ -313,3 +313,45 @@ describe('a season’s price flows into a new proposal', () => {
 		expect(await agreedIn(spring)).toEqual({ is: 'none' })
 	})
 })
+
+describe('a season that is planned after the signing', () => {
+	const spring = {
+		quarter: 'spring',
+		...{ year: 2027, answerBy: day('2027-03-19') },
+		...{ windowFrom: day('2027-04-12'), windowTo: day('2027-04-23') },
+	} as const
+	const plan = async (change = {}) =>
+		changesOf(of.folder(), async () =>
+			must('season', await planSeason(await of.as('designer'), { ...spring, ...change }, of.stamp())),
+		)
+	const planned = { season: '+1', visit: '+1', event: '+2' }
+	const none = { season: '+1', event: '+1' }
+
+	test('has the visits that are agreed for it, of whoever signed and of nobody else', async () => {
+		await signed('vet')
+		await issued('bakery')
+		expect((await plan()).did).toEqual(planned)
+		const kinds = stranger(of.folder(), (sqlite) =>
+			sqlite
+				.prepare(
+					"SELECT visit.kind, visit.client_id AS client FROM visit JOIN season ON season.id = season_id WHERE quarter = 'spring'",
+				)
+				.all(),
+		)
+		expect(kinds).toEqual([{ kind: 'install', client: of.cast().clients.vet.id }])
+		expect(found(await verify(await of.as('designer'))).broken).toBeNull()
+	})
+
+	test('has none where the agreement says nothing of it, or ends before', async () => {
+		await signed('vet')
+		expect((await plan({ year: 2028 })).did).toEqual(none)
+		const late = { windowFrom: day('2027-12-01'), windowTo: day('2027-12-05') }
+		expect((await plan(late)).did).toEqual(none)
+	})
+
+	test('has none of a client who was erased', async () => {
+		await signed('vet')
+		await eraseClient(await of.as('designer'), of.cast().clients.vet.id, of.stamp())
+		expect((await plan()).did).toEqual(none)
+	})
+})

@@ -1,9 +1,20 @@
 import { spawnSync } from 'node:child_process'
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
+import {
+	copyFileSync,
+	existsSync,
+	mkdirSync,
+	readdirSync,
+	readFileSync,
+	rmSync,
+	symlinkSync,
+	writeFileSync,
+} from 'node:fs'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
 import { beforeEach, describe, expect, test } from 'vitest'
+import { writePaper } from '@/db/agreements/papers/files'
 import { databaseFile } from '@/db/open'
+import { sha256 } from '@/lib/record/hash'
 import { close, emptyStudio, found, stranger, studio } from '../stage/studio'
 
 const root = join(import.meta.dirname, '..', '..', '..')
@@ -78,6 +89,20 @@ describe('backup, restore and verify', () => {
 		const { code, says } = run(desk.folder(), 'restore', file)
 		expect([code, says]).toEqual([0, expect.not.stringContaining('before')])
 		expect(named(databaseFile(fresh))).toBe('Sedge & Lantern')
+	})
+
+	test('bring back the files of signed documents with it, and leave those that are there', () => {
+		const [lost, kept] = [sha256('lost'), sha256('kept')]
+		writePaper(lost, Buffer.from('%PDF-1.3 lost'))
+		writePaper(kept, Buffer.from('%PDF-1.3 as it was copied'))
+		const file = run(desk.folder(), 'backup').says.trim()
+		const paper = (document: string) => join(of.folder(), 'papers', `${document}.pdf`)
+		rmSync(paper(lost))
+		writeFileSync(paper(kept), '%PDF-1.3 as it stands')
+		close()
+		expect(run(desk.folder(), 'restore', file)).toMatchObject({ code: 0, complains: '' })
+		expect(readFileSync(paper(lost), 'utf8')).toBe('%PDF-1.3 lost')
+		expect(readFileSync(paper(kept), 'utf8')).toBe('%PDF-1.3 as it stands')
 	})
 
 	test('erase finds the client there as well, and asks for the name first', () => {

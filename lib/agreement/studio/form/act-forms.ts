@@ -11,12 +11,18 @@ export const issueForm = z.strictObject({ ...named, version: versionField, signB
 
 export const takeBackForm = z.strictObject(named)
 
-export const remindSignersForm = z.strictObject({ once: onceField, year: z.string().max(4), again: tick })
+const changed = 'This page has changed meanwhile: load it anew.'
+
+export const remindSignersForm = z.strictObject({
+	once: onceField,
+	year: z.string().regex(/^2[0-3]\d\d$/, changed),
+	again: tick,
+})
 
 export const remindSignerForm = z.strictObject({
 	...named,
 	/** The list from which it was asked, by its year; empty on the agreement's own page. */
-	year: z.string().regex(/^(2[0-3]\d\d)?$/, 'This page has changed meanwhile: load it anew.'),
+	year: z.string().regex(/^(2[0-3]\d\d)?$/, changed),
 	again: z
 		.literal('yes')
 		.optional()

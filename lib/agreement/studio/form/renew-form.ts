@@ -61,6 +61,8 @@ const shape = z.strictObject({
 	once: onceField,
 	signBy: dayField,
 	pick: z.array(idField<'agreement'>()).min(1, 'Tick the agreements that are to be renewed.').max(500),
+	/** What the page was asked for, which it is led back to. */
+	ask: z.string().max(200).optional(),
 })
 
 type Renewing = z.output<typeof shape> & { readonly renewalOf: (agreement: Id<'agreement'>) => Renewal }

@@ -1,5 +1,6 @@
 import { rateChoices, rateFields, rateTicks } from '@/lib/forms/rates/rate-table'
 import { type Hostile, type Kind, triedIn } from '../../look/hostile'
+import { agreementForms } from './agreement-forms'
 import { moneyForms } from './money-forms'
 
 type Form = {
@@ -231,29 +232,7 @@ export const forms: Readonly<Record<string, Form>> = {
 		},
 		hidden: ['version', 'step'],
 	},
-	beginAgreement: { fields: { client: 'id' }, hidden: ['client'] },
-	remindSigner: {
-		fields: { agreement: 'id', year: 'number', again: 'choice' },
-		hidden: ['agreement', 'year', 'again'],
-	},
-	issue: { fields: { agreement: 'id', version: 'number', signBy: 'day' }, hidden: ['agreement', 'version'] },
-	takeBack: { fields: { agreement: 'id' }, hidden: ['agreement'] },
-	saveTerms: {
-		fields: {
-			...{ agreement: 'id', version: 'number', from: 'day', to: 'day' },
-			...{
-				'season.0.quarter': 'choice',
-				'season.0.year': 'number',
-				'season.0.is': 'choice',
-				'season.0.price': 'money',
-			},
-			...{ 'season.0.container': 'choice', 'season.0.install': 'number', plan: 'choice', planCount: 'number' },
-			...{ planStart: 'choice', planDay: 'day', waters: 'choice', sold: 'words', lent: 'words' },
-			...{ lightsDownBy: 'day', noticeDays: 'number', law: 'words' },
-		},
-		empty: ['season.0.quarter', 'season.0.install', 'noticeDays', 'law'],
-		hidden: ['agreement', 'version'],
-	},
+	...agreementForms,
 	hire: { fields: { helper: 'words', address: 'address' }, hidden: [] },
 	endStaff: { fields: { member: 'id' }, hidden: ['member'] },
 	...moneyForms,

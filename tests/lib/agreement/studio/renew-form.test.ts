@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { renewAskAgain, renewAskText } from '@/lib/agreement/studio/form/renew-ask-text'
 import { priceBox, renewalAsk, renewalOf, renewForm } from '@/lib/agreement/studio/form/renew-form'
 import { read } from '@/lib/forms/read'
 import { agreementId } from '../sample'
@@ -31,6 +32,19 @@ describe('what is asked in the address', () => {
 	])('%s', (_, given, renewal) => {
 		expect(renewalOf(renewalAsk(given))).toEqual(renewal)
 	})
+
+	test('rides along with the form and leads back to the same page', () => {
+		const text = renewAskText(renewalAsk({ year: '2027', by: 'amount', rise: '-12.5', step: '100' }))
+		expect(text).toBe('year=2027&by=amount&rise=-12.5&step=100')
+		expect(renewAskAgain(text)).toBe(text)
+	})
+
+	test.each([undefined, ['year=2027'], 'year=2027&to=//elsewhere.example', '\r\nyear=1'])(
+		'%j leads nowhere else than to the page',
+		(sent) => {
+			expect(renewAskAgain(sent)).toMatch(/^(year=2027&)?by=percent&rise=0&step=500$/)
+		},
+	)
 })
 
 describe('what is sent', () => {

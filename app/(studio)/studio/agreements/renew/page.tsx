@@ -8,8 +8,10 @@ import { ErrorSummary } from '@/app/ui/error-summary'
 import { TextField } from '@/app/ui/field'
 import { Came } from '@/app/ui/studio/many/came'
 import { ManyForm } from '@/app/ui/studio/many/many-form'
+import { one } from '@/app/ui/studio/settings-fields'
 import { StudioFrame } from '@/app/ui/studio/studio-frame'
 import { endingIn } from '@/db/agreements/studio/renew'
+import { renewAskText } from '@/lib/agreement/studio/form/renew-ask-text'
 import { renewalAsk, renewalOf } from '@/lib/agreement/studio/form/renew-form'
 import { moneyFormat } from '@/lib/format/money'
 import { addDays } from '@/lib/units/day'
@@ -32,7 +34,7 @@ export default async function Renew({ searchParams }: PageProps<'/studio/agreeme
 	const found = await endingIn(who, year, () => renewalOf(ask), now)
 	if (found === undefined) hide(who)
 	const came = await attemptFor(who, key)
-	const { errors } = await attemptFor(who, form)
+	const { typed, errors } = await attemptFor(who, form)
 	const open = found.endings.filter(({ renewedBy }) => renewedBy === null).length
 	return (
 		<StudioFrame {...frame} here="Agreements">
@@ -50,10 +52,12 @@ export default async function Renew({ searchParams }: PageProps<'/studio/agreeme
 					<p className="mt-6 text-lg">No agreement that both have signed ends in {year}.</p>
 				) : (
 					<>
+						<input type="hidden" name="ask" value={renewAskText({ ...ask, year })} />
 						<Rows
-							key={JSON.stringify(ask)}
+							key={`${JSON.stringify(ask)} ${form}`}
 							endings={found.endings}
 							money={moneyFormat(found.currency)}
+							typed={typed}
 							errors={errors}
 						/>
 						<div className="max-w-xs">
@@ -61,7 +65,7 @@ export default async function Renew({ searchParams }: PageProps<'/studio/agreeme
 								name="signBy"
 								label="To be signed by"
 								type="date"
-								value={addDays(found.today, threeWeeks)}
+								value={one(typed, 'signBy') || addDays(found.today, threeWeeks)}
 								error={errors.signBy}
 							/>
 						</div>

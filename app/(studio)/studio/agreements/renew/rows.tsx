@@ -1,4 +1,5 @@
 import { described } from '@/app/ui/field'
+import { one } from '@/app/ui/studio/settings-fields'
 import type { MarginBeside } from '@/lib/agreement/renewal/margin-beside'
 import { priceBox } from '@/lib/agreement/studio/form/renew-form'
 import { amountText } from '@/lib/agreement/studio/form/terms-text'
@@ -6,17 +7,19 @@ import type { EndingAgreement } from '@/lib/agreement/studio/shown'
 import { fullDay } from '@/lib/format/day'
 import type { MoneyFormat } from '@/lib/format/money'
 import { capital, percent } from '@/lib/format/words'
-import type { FieldErrors } from '@/lib/forms/read'
+import type { FieldErrors, Typed } from '@/lib/forms/read'
 import { seasonName } from '@/lib/season/season'
 
 type Props = {
 	readonly endings: readonly EndingAgreement[]
 	readonly money: MoneyFormat
+	/** What was ticked and typed when it went wrong; nothing when it is asked for anew. */
+	readonly typed: Typed
 	readonly errors: FieldErrors
 }
 
 /** Old and new side by side, season by season and in all; each new price can be typed over. */
-export function Rows({ endings, money, errors }: Props) {
+export function Rows({ endings, ...rest }: Props) {
 	return (
 		<table className="ledger season-ledger drafts mt-6">
 			<caption className="pb-3 text-start text-soft">
@@ -42,7 +45,7 @@ export function Rows({ endings, money, errors }: Props) {
 				</tr>
 			</thead>
 			{endings.map((ending) => (
-				<Ending key={ending.id} ending={ending} money={money} errors={errors} />
+				<Ending key={ending.id} ending={ending} {...rest} />
 			))}
 		</table>
 	)
@@ -61,8 +64,11 @@ function Margin({ of }: { readonly of: MarginBeside | null }) {
 function Ending({
 	ending: { id, name, to, next, margins, renewedBy },
 	money,
+	typed,
 	errors,
 }: Omit<Props, 'endings'> & { readonly ending: EndingAgreement }) {
+	const isAnew = !('once' in typed)
+	const picked = [typed.pick ?? []].flat()
 	return (
 		<tbody>
 			<tr>
@@ -75,7 +81,7 @@ function Ending({
 							value={id}
 							data-name={name}
 							aria-label={`Renew ${name}`}
-							defaultChecked
+							defaultChecked={isAnew || picked.includes(id)}
 						/>
 					)}
 				</td>
@@ -120,7 +126,7 @@ function Ending({
 											className="box small w-32 text-end tabular-nums"
 											inputMode="decimal"
 											aria-label={label}
-											defaultValue={amountText(is)}
+											defaultValue={isAnew ? amountText(is) : one(typed, box)}
 											autoComplete="off"
 											{...described({ name: box, error: errors[box] })}
 										/>

@@ -6,6 +6,7 @@ import { stamp } from '@/app/server/start/clock'
 import { type Outcome, renewPicked } from '@/app/server/studio/renewing'
 import { agreementNames } from '@/db/agreements/studio/renew'
 import { keepAttempt } from '@/db/house/attempts'
+import { renewAskAgain } from '@/lib/agreement/studio/form/renew-ask-text'
 import { renewForm } from '@/lib/agreement/studio/form/renew-form'
 import { read } from '@/lib/forms/read'
 
@@ -25,7 +26,8 @@ export async function POST(request: Request): Promise<Response> {
 	const isAsked = request.headers.get('accept') === 'application/json'
 	const filled = read(renewForm, fields)
 	if (!filled.ok && isAsked) return json({ errors: filled.errors }, 422)
-	if (!filled.ok) return backToForm(who, path, { typed: fields, errors: filled.errors })
+	const back = `${path}?${renewAskAgain(fields.ask)}`
+	if (!filled.ok) return backToForm(who, back, { typed: fields, errors: filled.errors })
 	const outcomes = named(await renewPicked(who, filled.value), names)
 	if (outcomes.some(({ says }) => says === null)) wakeSender()
 	if (isAsked) return json({ outcomes })
@@ -35,5 +37,5 @@ export async function POST(request: Request): Promise<Response> {
 		outcomes.flatMap(({ agreement, name, says }) => (says === null ? [] : [[agreement, `${name}: ${says}`]])),
 	)
 	await keepAttempt(who, key, { typed: { published }, errors }, stamp())
-	return seeOther(`${path}?done=${key}`)
+	return seeOther(`${back}&done=${key}`)
 }

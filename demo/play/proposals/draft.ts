@@ -1,12 +1,12 @@
 import type { Draft, DraftLine } from '@/lib/proposal/draft'
 import { cents } from '@/lib/units/cents'
 import { addDays } from '@/lib/units/day'
-import type { CastRecipe } from '../cast/catalogue/recipe-shape'
-import { type RecipeKey, recipes } from '../cast/catalogue/recipes'
-import type { CastDraft, CastExtra, CastLine, CastOption } from '../cast/proposals/shape'
-import { type CastContainer, type ContainerKey, containers } from '../cast/sites/containers'
-import { sizes } from '../cast/vessels'
-import type { Stage } from './stage'
+import type { CastRecipe } from '../../cast/catalogue/recipe-shape'
+import { type RecipeKey, recipes } from '../../cast/catalogue/recipes'
+import type { CastDraft, CastExtra, CastLine, CastOption } from '../../cast/proposals/shape'
+import { type CastContainer, type ContainerKey, containers } from '../../cast/sites/containers'
+import { sizes } from '../../cast/vessels'
+import type { Stage } from '../stage'
 
 const table: Record<RecipeKey, CastRecipe> = recipes
 const vessels: Record<ContainerKey, CastContainer> = containers

@@ -6,9 +6,9 @@ import { readOffer } from '@/db/proposals/read-offer'
 import { markSeen } from '@/db/proposals/seen'
 import { viewerOf } from '@/db/viewer'
 import type { Viewer } from '@/lib/access/viewer'
-import type { CastNote, Step } from '../cast/proposals/shape'
-import { must } from './must'
-import type { Scene } from './stage'
+import type { CastNote, Step } from '../../cast/proposals/shape'
+import { must } from '../must'
+import type { Scene } from '../stage'
 
 type Does<Kind extends Step['does']> = Extract<Step, { does: Kind }>
 

@@ -7,10 +7,10 @@ import { steer } from '@/db/proposals/steer'
 import { viewerOf } from '@/db/viewer'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Draft } from '@/lib/proposal/draft'
-import type { Step } from '../cast/proposals/shape'
+import type { Step } from '../../cast/proposals/shape'
+import { must } from '../must'
+import type { Scene } from '../stage'
 import { extraOf, writtenOver } from './draft'
-import { must } from './must'
-import type { Scene } from './stage'
 
 async function kept(scene: Scene, designer: Viewer) {
 	const found = await readDraft(designer, scene.id(), scene.stamp)

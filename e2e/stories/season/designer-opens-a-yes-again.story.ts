@@ -1,5 +1,5 @@
-import { rowOf } from '../site/season'
-import { expect, laptop, phone, test } from '../site/story'
+import { rowOf } from '../../site/season'
+import { expect, laptop, phone, test } from '../../site/story'
 
 test('a designer opens a yes again, and the client hears of it by mail and at their door', async ({
 	as,

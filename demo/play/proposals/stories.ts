@@ -1,12 +1,12 @@
 import type { ProposalId } from '@/lib/units/id'
-import type { ClientKey } from '../cast/clients'
-import { autumnProposals, winterProposals } from '../cast/proposals/proposals'
-import type { CastProposal } from '../cast/proposals/shape'
-import { entriesOf, type Shelf } from './keys'
+import type { ClientKey } from '../../cast/clients'
+import { autumnProposals, winterProposals } from '../../cast/proposals/proposals'
+import type { CastProposal } from '../../cast/proposals/shape'
+import { entriesOf, type Shelf } from '../keys'
+import type { Scene, Stage } from '../stage'
+import { type Act, momentOn } from '../timeline'
 import { ours } from './ours'
-import type { Scene, Stage } from './stage'
 import { theirs } from './theirs'
-import { type Act, momentOn } from './timeline'
 
 type Table<K extends ClientKey> = Readonly<Record<K, CastProposal>>
 
