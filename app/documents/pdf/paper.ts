@@ -50,4 +50,9 @@ export const sheet = StyleSheet.create({
 	side: { width: 128, paddingRight: 14 },
 	main: { flex: 1 },
 	right: { textAlign: 'right' },
+	/** A column of amounts: the letters' figures are all of one width. */
+	figure: { width: 92, textAlign: 'right' },
+	/** The line above what counts. */
+	strong: { borderTop: `1.4pt solid ${ink}` },
+	total: { fontSize: 12, fontWeight: 'bold', paddingTop: 6 },
 })

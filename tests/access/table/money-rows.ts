@@ -21,6 +21,10 @@ export const moneyRows: readonly Row[] = [
 		...{ route: '/invoice/[number]', method: 'GET', act: 'see the account', of: 'invoice' },
 		says: { ...payer, designer: 'page' },
 	},
+	{
+		...{ route: '/invoice/[number]/pdf', method: 'GET', act: 'see the account', of: 'invoice' },
+		says: { ...file, designer: 'file' },
+	},
 	{ route: '/studio/money', method: 'GET', act: 'see accounts', of: 'nothing', says: designer },
 	{ route: '/studio/money/[client]', method: 'GET', act: 'see accounts', of: 'client', says: designer },
 	{
