@@ -9,6 +9,7 @@ export const pathsOf = (client: string, proposals: readonly string[]) => [
 	`/home/${client}/visits`,
 	`/home/${client}/account`,
 	`/home/${client}/account/csv`,
+	`/home/${client}/account/pdf`,
 	`/home/${client}/wrong`,
 	...proposals.flatMap((id) => ['', '/approve', '/change', '/skip', '/done'].map((page) => `/proposal/${id}${page}`)),
 ]
