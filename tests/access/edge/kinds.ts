@@ -41,6 +41,7 @@ export const kinds: readonly Kind[] = [
 	['an invoice that is forbidden', get('looker', () => `/invoice/${things.invoice}/pdf`), 403, 'policy', never],
 	['a statement as a file', get('approver', () => `/home/${things.client}/account/pdf`), 200, 'none', never],
 	['the studio’s own', get('designer', () => `/studio/money/${things.client}/pdf`), 200, 'none', never],
+	['an approved design as a file', get('approver', () => `/proposal/${things.answered}/pdf`), 200, 'none', never],
 	['a page of the studio', get('designer', () => '/studio/materials'), 200, 'policy', never],
 	['a public page', get('signed out', () => '/sign-in'), 200, 'policy', never],
 	['a page that leads on', get('approver', () => '/home'), 307, 'policy', never],

@@ -1,22 +1,13 @@
 import { Document, Page, Text, View } from '@react-pdf/renderer'
+import { Amounts } from '../amounts'
 import { documentNamed } from '../document-named'
 import type { Drawing } from '../drawing'
+import { Facts } from '../facts'
 import { Foot } from '../foot'
+import { Lacking } from '../lacking'
 import { sheet } from '../paper'
-import { Amounts } from './amounts'
 import { Head } from './head'
 import { type InvoicePaper, invoiceView, type SheetView } from './invoice-view'
-
-const Facts = ({ of }: { readonly of: SheetView['facts'] }) => (
-	<View style={{ marginTop: 26 }}>
-		{of.map(({ label, value }, place) => (
-			<View key={label} style={[sheet.ruled, place === 0 ? sheet.strong : {}]}>
-				<Text style={[sheet.side, sheet.bold]}>{label}</Text>
-				<Text style={sheet.main}>{value}</Text>
-			</View>
-		))}
-	</View>
-)
 
 /** The sheet of an invoice or of a credit note, as the site shows it. */
 function Sheet({ of }: { readonly of: SheetView }) {
@@ -49,6 +40,7 @@ export function InvoicePdf({ input, drawing }: { readonly input: InvoicePaper; r
 				<Page key={each.title} size={input.paper} style={sheet.page}>
 					<Foot says={each.title} paper={input.paper} />
 					<Sheet of={each} />
+					<Lacking drawing={drawing} />
 				</Page>
 			))}
 		</Document>

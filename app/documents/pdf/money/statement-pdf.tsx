@@ -2,6 +2,7 @@ import { Document, Page, Text, View } from '@react-pdf/renderer'
 import { documentNamed } from '../document-named'
 import type { Drawing } from '../drawing'
 import { Foot } from '../foot'
+import { Lacking } from '../lacking'
 import { sheet } from '../paper'
 import { Head } from './head'
 import { Lines } from './statement-lines'
@@ -22,6 +23,7 @@ export function StatementPdf({ input, drawing }: { readonly input: StatementPape
 				<View style={{ marginTop: 10 }}>
 					<Text style={[sheet.bold, { fontSize: 12, lineHeight: 1.35 }]}>{view.closing}</Text>
 				</View>
+				<Lacking drawing={drawing} />
 			</Page>
 		</Document>
 	)

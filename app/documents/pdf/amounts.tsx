@@ -1,6 +1,6 @@
 import { Text, View } from '@react-pdf/renderer'
 import type { AmountRow } from '@/lib/money/words/sheet'
-import { sheet } from '../paper'
+import { sheet } from './paper'
 
 /** Signs: what is shorter is kept on one page. */
 const most = 900
