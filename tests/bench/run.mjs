@@ -6,5 +6,10 @@ installPackages()
 build()
 const script = (name) => run(process.execPath, ['--import', 'tsx', join('tests', 'bench', name)])
 process.exit(
-	script('pricing.ts') || script('design.ts') || script('paper.ts') || script('season.ts') || script('pages.ts'),
+	script('pricing.ts') ||
+		script('design.ts') ||
+		script('paper.ts') ||
+		script('statement.ts') ||
+		script('season.ts') ||
+		script('pages.ts'),
 )
