@@ -112,7 +112,13 @@ const seenBy = (says: Says): Says => ({
 })
 
 /** What is not approved has no file: whoever may see it is led to where it stands. */
-const stands = { ...all('hidden'), designer: 'elsewhere', approver: 'elsewhere', looker: 'elsewhere' } as const
+const stands = {
+	...all('hidden'),
+	designer: 'elsewhere',
+	approver: 'elsewhere',
+	payer: 'elsewhere',
+	looker: 'elsewhere',
+} as const
 
 const clientRows: readonly Row[] = [
 	get('/proposal/[proposal]/picture/[revision]', 'see the proposal', 'proposal', seenBy(reader)),
