@@ -1,4 +1,5 @@
 import type { Viewer } from '@/lib/access/viewer'
+import type { LengthUnit } from '@/lib/format/length'
 import type { Bill } from '@/lib/money/bills/bill'
 import type { InvoiceNumber } from '@/lib/money/invoice/number'
 import { type Account, accountOf } from '@/lib/money/ledger/account'
@@ -28,6 +29,8 @@ export type AccountPage = {
 	readonly studio: string
 	readonly currency: string
 	readonly payWords: string
+	/** How the studio measures. */
+	readonly lengths: LengthUnit
 	readonly today: Day
 	readonly account: Account
 	readonly ledger: Ledger
@@ -66,7 +69,7 @@ export async function readAccount(
 		return {
 			...{ ok: true, today, ledger, account: accountOf(ledger) },
 			client: { id: client.id, name: client.name },
-			...{ studio: studio.name, currency: studio.currency, payWords: studio.payWords },
+			...{ studio: studio.name, currency: studio.currency, payWords: studio.payWords, lengths: studio.lengths },
 			years: yearsOf(days, today).toReversed(),
 			bills: accountBills(db, found),
 		}

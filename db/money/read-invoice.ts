@@ -1,12 +1,13 @@
 import { and, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
+import type { LengthUnit } from '@/lib/format/length'
 import type { CreditNote } from '@/lib/money/invoice/credit-note'
 import type { Invoice } from '@/lib/money/invoice/invoice'
 import { isInvoiceNumber } from '@/lib/money/invoice/number'
 import { accountOf, type OpenInvoice } from '@/lib/money/ledger/account'
 import type { ClientId } from '@/lib/units/id'
 import { read } from '../open'
-import { invoice } from '../schema'
+import { invoice, studio } from '../schema'
 import { type Denied, denied, hidden, visibleTo } from '../viewer'
 import { invoiceIn, notesTo } from './documents'
 import { ledgerOf } from './ledger'
@@ -18,6 +19,8 @@ export type InvoicePage = {
 	readonly notes: readonly CreditNote[]
 	/** Where it stands by the client's account. */
 	readonly standing: OpenInvoice
+	/** How the studio measures. */
+	readonly lengths: LengthUnit
 }
 
 /** An invoice by its number; none once the client's words are erased. */
@@ -25,13 +28,20 @@ export async function readInvoice(viewer: Viewer, number: string): Promise<Invoi
 	if (!isInvoiceNumber(number) || viewer.is === 'nobody') return hidden
 	return read((db) => {
 		const mine = and(eq(invoice.number, number), visibleTo(viewer, invoice.clientId))
-		const [row] = db.select().from(invoice).where(mine).all()
-		if (row === undefined) return hidden
+		const house = eq(studio.id, 1)
+		const [found] = db
+			.select({ row: invoice, lengths: studio.lengths })
+			.from(invoice)
+			.innerJoin(studio, house)
+			.where(mine)
+			.all()
+		if (found === undefined) return hidden
+		const { row, lengths } = found
 		const no = denied(viewer, 'see the account', row.clientId)
 		if (no !== null) return no
 		const document = invoiceIn(db, row)
 		const standing = accountOf(ledgerOf(db, row.clientId)).invoices.find((each) => each.number === number)
 		if (document === undefined || standing === undefined) return hidden
-		return { ok: true, client: row.clientId, invoice: document, notes: notesTo(db, number), standing }
+		return { ok: true, client: row.clientId, invoice: document, notes: notesTo(db, number), standing, lengths }
 	})
 }

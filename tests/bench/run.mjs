@@ -9,6 +9,7 @@ process.exit(
 	script('pricing.ts') ||
 		script('design.ts') ||
 		script('paper.ts') ||
+		script('statement.ts') ||
 		script('season.ts') ||
 		script('renewing.ts') ||
 		script('pages.ts'),

@@ -14,6 +14,9 @@ export const warn = '#8f3a16'
 /** The hue of each season, as on the site by day. */
 export const hues = { spring: '#4b7619', summer: '#bd2045', autumn: '#955e0b', winter: '#5956b4' } as const
 
+/** In points (1/72 in). */
+export const sizes = { LETTER: { width: 612, height: 792 }, A4: { width: 595.28, height: 841.89 } } as const
+
 /** Measured from the top: from the bottom, the renderer puts nothing on a page that sets the height of its lines. */
 export const footTop = { LETTER: 792 - 50, A4: 842 - 50 } as const
 
@@ -50,4 +53,9 @@ export const sheet = StyleSheet.create({
 	side: { width: 128, paddingRight: 14 },
 	main: { flex: 1 },
 	right: { textAlign: 'right' },
+	/** A column of amounts: the letters' figures are all of one width. */
+	figure: { width: 92, textAlign: 'right' },
+	/** The line above what counts. */
+	strong: { borderTop: `1.4pt solid ${ink}` },
+	total: { fontSize: 12, fontWeight: 'bold', paddingTop: 6 },
 })

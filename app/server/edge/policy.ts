@@ -20,8 +20,10 @@ export function policy(nonce: string): string {
 	].join('; ')
 }
 
-const files =
-	/^\/(?:cover\/[^/]+|photo\/[^/]+\/[^/]+|proposal\/[^/]+\/picture\/[^/]+|agreement\/[^/]+\/pdf|studio\/(?:proposal\/[^/]+\/preview|recipes\/[^/]+)\/picture|demo\/mail\/[^/]+)$/
+const pictures =
+	'cover/[^/]+|photo/[^/]+/[^/]+|proposal/[^/]+/picture/[^/]+|studio/(?:proposal/[^/]+/preview|recipes/[^/]+)/picture|demo/mail/[^/]+'
+const papers = '(?:agreement|invoice|proposal)/[^/]+/pdf|home/[^/]+/account/pdf|studio/money/[^/]+/pdf'
+const files = new RegExp(`^/(?:${pictures}|${papers})$`)
 
 /** Whether the handler at this address says itself what may be loaded: a picture or a file nothing, its refusal as any page. */
 export const hasPolicyOfItsOwn = (path: string): boolean => files.test(path)

@@ -1,3 +1,4 @@
+import { bare, pagesOf } from '../../../tests/app/pdf/text'
 import { linkIn } from '../../site/mailbox'
 import { expect, laptop, phone, test } from '../../site/story'
 
@@ -41,6 +42,12 @@ test('a business client approves the winter design on a phone, from the mailed l
 	expect(reference).toMatch(/^\d{4}-\d{4}$/)
 	await expect(page.getByText('PO 4471', { exact: true })).toBeVisible()
 	await expect(page.getByText(total, { exact: true })).toHaveCount(1)
+	const pdf = String(await page.getByRole('link', { name: 'Take it as a PDF' }).getAttribute('href'))
+	const file = await page.request.get(pdf)
+	expect(file.headers()['content-disposition']).toContain(`design-${reference}.pdf`)
+	const words = bare((await pagesOf(await file.body())).join(''))
+	for (const line of [reference, `Total ${total}`, 'PO 4471', bakeryApprover.name, 'Two strings of warm lights'])
+		expect(words).toContain(bare(line))
 	const receipt = await mailbox.next(bakeryApprover.address, /^Approved/)
 	const record = [reference, total, 'PO 4471', bakeryApprover.name, cast.clients.bakery.name, 'Sales tax, 6.25 %']
 	for (const line of record) expect(receipt.text).toContain(line)
@@ -63,6 +70,7 @@ test('a business client approves the winter design on a phone, from the mailed l
 	await studio.getByRole('button', { name: 'Open it again' }).click()
 	await expect(studio.getByText('Done.')).toBeVisible()
 
+	expect((await page.request.get(pdf)).url()).toMatch(new RegExp(`/proposal/${cast.proposals.bakery}$`))
 	await page.goto(`/proposal/${cast.proposals.bakery}/done`)
 	await expect(page).toHaveURL(`/proposal/${cast.proposals.bakery}`)
 	await expect(page.getByText(/^We are revising this design\. A new revision will follow/)).toBeVisible()

@@ -9,8 +9,11 @@ export const pathsOf = (client: string, proposals: readonly string[]) => [
 	`/home/${client}/visits`,
 	`/home/${client}/account`,
 	`/home/${client}/account/csv`,
+	`/home/${client}/account/pdf`,
 	`/home/${client}/wrong`,
-	...proposals.flatMap((id) => ['', '/approve', '/change', '/skip', '/done'].map((page) => `/proposal/${id}${page}`)),
+	...proposals.flatMap((id) =>
+		['', '/approve', '/change', '/skip', '/done', '/pdf'].map((page) => `/proposal/${id}${page}`),
+	),
 ]
 
 /** Every address of theirs with each palette picked, each extra added and each container left out. */

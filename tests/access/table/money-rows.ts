@@ -17,14 +17,23 @@ const designer = { ...hidden, designer: 'page' } as const
 export const moneyRows: readonly Row[] = [
 	{ route: '/home/[client]/account', method: 'GET', act: 'see the account', of: 'client', says: payer },
 	{ route: '/home/[client]/account/csv', method: 'GET', act: 'see the account', of: 'client', says: file },
+	{ route: '/home/[client]/account/pdf', method: 'GET', act: 'see the account', of: 'client', says: file },
 	{
 		...{ route: '/invoice/[number]', method: 'GET', act: 'see the account', of: 'invoice' },
 		says: { ...payer, designer: 'page' },
+	},
+	{
+		...{ route: '/invoice/[number]/pdf', method: 'GET', act: 'see the account', of: 'invoice' },
+		says: { ...file, designer: 'file' },
 	},
 	{ route: '/studio/money', method: 'GET', act: 'see accounts', of: 'nothing', says: designer },
 	{ route: '/studio/money/[client]', method: 'GET', act: 'see accounts', of: 'client', says: designer },
 	{
 		...{ route: '/studio/money/[client]/csv', method: 'GET', act: 'see accounts', of: 'client' },
+		says: { ...hidden, designer: 'file', 'signed out': 'hidden' },
+	},
+	{
+		...{ route: '/studio/money/[client]/pdf', method: 'GET', act: 'see accounts', of: 'client' },
 		says: { ...hidden, designer: 'file', 'signed out': 'hidden' },
 	},
 	{ route: '/studio/money/invoice/[number]', method: 'GET', act: 'see accounts', of: 'invoice', says: designer },

@@ -111,6 +111,15 @@ const seenBy = (says: Says): Says => ({
 	...Object.fromEntries(columns.filter((column) => says[column] === 'page').map((column) => [column, 'file' as const])),
 })
 
+/** What is not approved has no file: whoever may see it is led to where it stands. */
+const stands = {
+	...all('hidden'),
+	designer: 'elsewhere',
+	approver: 'elsewhere',
+	payer: 'elsewhere',
+	looker: 'elsewhere',
+} as const
+
 const clientRows: readonly Row[] = [
 	get('/proposal/[proposal]/picture/[revision]', 'see the proposal', 'proposal', seenBy(reader)),
 	get('/home', null, 'nothing', { ...nobody, 'contact of another client': 'elsewhere' }, { twoDoors: 'page' }),
@@ -122,6 +131,8 @@ const clientRows: readonly Row[] = [
 	}),
 	get('/photo/[photo]/[size]', 'see a photo', 'photo', seenBy({ ...reader, helper: 'page' })),
 	get('/proposal/[proposal]', 'see the proposal', 'proposal', reader),
+	get('/proposal/[proposal]/pdf', 'see the proposal', 'answered proposal', seenBy(reader)),
+	get('/proposal/[proposal]/pdf', 'see the proposal', 'proposal', stands),
 	get('/proposal/[proposal]/approve', 'answer the proposal', 'proposal', approver),
 	get('/proposal/[proposal]/change', 'answer the proposal', 'proposal', approver),
 	get('/proposal/[proposal]/skip', 'answer the proposal', 'proposal', approver),

@@ -3,6 +3,7 @@ import { StateMark } from '@/app/ui/marks/state-mark'
 import { Notes } from '@/app/ui/offer/notes'
 import { Told as Page } from '@/app/ui/told'
 import type { OfferPage } from '@/db/proposals/read-offer'
+import { answerHolds } from '@/lib/proposal/offer/answer-holds'
 import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import { remainsInWords } from '@/lib/proposal/offer/due-words'
 import { offerMoney } from '@/lib/proposal/offer/price-view'
@@ -42,6 +43,13 @@ export function Told({ page, read, told }: Props) {
 						<StateMark state={state.is} />
 					</span>
 					{stands}
+				</p>
+			)}
+			{answer?.kind === 'approval' && answerHolds(answer.kind, state.is) && page.offer !== undefined && (
+				<p className="no-print mt-2">
+					<a className="inline-flex min-h-11 items-center" href={`/proposal/${page.offer.proposal}/pdf`}>
+						Take it as a PDF
+					</a>
 				</p>
 			)}
 			<Notes notes={answer?.words?.notes ?? []} word={answer?.word ?? 'client'} />

@@ -1,6 +1,8 @@
 import { Document, Page, Text, View } from '@react-pdf/renderer'
+import { documentNamed } from '../document-named'
 import type { Drawing } from '../drawing'
-import { footTop, hues, type Paper, sheet } from '../paper'
+import { Foot } from '../foot'
+import { hues, sheet } from '../paper'
 import { Clauses } from './clauses'
 import type { AgreementPaper } from './input'
 import { Payment } from './payment'
@@ -11,17 +13,9 @@ import { type AgreementView, agreementView } from './view'
 
 const unsignedWords = 'Not signed. A copy for reading.'
 
-/** One line, whatever the names are. */
-function Foot({ view, isSigned, paper }: { view: AgreementView; isSigned: boolean; paper: Paper }) {
-	const short = `${view.hash.slice(0, 8)} ${view.hash.slice(8, 16)}`
-	return (
-		<View fixed style={[sheet.foot, { top: footTop[paper] }]}>
-			<Text>
-				{isSigned ? `Signed agreement, hash of the text ${short} …` : `${unsignedWords} Hash of the text ${short} …`}
-			</Text>
-			<Text render={({ pageNumber, totalPages }) => `${pageNumber} of ${totalPages}`} />
-		</View>
-	)
+function footOf({ hash, record }: AgreementView): string {
+	const short = `hash of the text ${hash.slice(0, 8)} ${hash.slice(8, 16)} …`
+	return record === null ? `${unsignedWords} H${short.slice(1)}` : `Signed agreement, ${short}`
 }
 
 function Head({ view }: { view: AgreementView }) {
@@ -65,17 +59,14 @@ function Parties({ view }: { view: AgreementView }) {
 /** The agreement as a file: the text, the signatures, and as its last page the record of the signing. */
 export function AgreementPdf({ input, drawing }: { input: AgreementPaper; drawing: Drawing }) {
 	const view = agreementView(input, drawing)
-	const made = new Date(input.at)
 	const isSigned = view.record !== null
 	return (
 		<Document
-			title={`Agreement, ${view.studio} and ${view.client}`.slice(0, 200)}
-			author={view.studio.slice(0, 200)}
-			language="en"
-			creator="Doorsill"
-			producer="Doorsill"
-			creationDate={made}
-			modificationDate={made}
+			{...documentNamed({
+				title: `Agreement, ${view.studio} and ${view.client}`,
+				author: view.studio,
+				at: new Date(input.at),
+			})}
 		>
 			<Page size={input.paper} style={sheet.page}>
 				{isSigned ? null : (
@@ -83,7 +74,7 @@ export function AgreementPdf({ input, drawing }: { input: AgreementPaper; drawin
 						{unsignedWords}
 					</Text>
 				)}
-				<Foot view={view} isSigned={isSigned} paper={input.paper} />
+				<Foot says={footOf(view)} paper={input.paper} />
 				<Head view={view} />
 				<Parties view={view} />
 				<Places view={view} />

@@ -1,27 +1,16 @@
 import { fullDay } from '@/lib/format/day'
 import { moneyFormat } from '@/lib/format/money'
-import { capital } from '@/lib/format/words'
 import type { CreditNote } from '@/lib/money/invoice/credit-note'
 import type { Invoice } from '@/lib/money/invoice/invoice'
 import type { OpenInvoice } from '@/lib/money/ledger/account'
-import { exemptInWords, taxInWords, termsInWords } from '@/lib/money/words/invoice'
+import { exemptInWords } from '@/lib/money/words/invoice'
+import { amountRows, invoiceFacts } from '@/lib/money/words/sheet'
 
 type Props = {
 	readonly invoice: Invoice
 	readonly notes: readonly CreditNote[]
 	readonly standing: OpenInvoice
 }
-
-const rowsOf = ({ number, on, about, purchaseOrder, ...rest }: Invoice) => [
-	{ label: 'Invoice', value: number },
-	{ label: 'Date', value: fullDay(on) },
-	{ label: 'For', value: capital(about) },
-	...(purchaseOrder === '' ? [] : [{ label: 'Purchase order', value: purchaseOrder }]),
-	{ label: 'To be paid', value: termsInWords(rest) },
-]
-
-/** Frozen lines may read alike: their places tell them apart. */
-const keyed = ({ lines }: Invoice) => lines.map((line, place) => ({ ...line, key: `${place} ${line.words}` }))
 
 /** Where it stands, in a sentence. */
 function standsInWords({ openCents, paidCents, leftCents }: OpenInvoice, money: (of: OpenInvoice['cents']) => string) {
@@ -40,6 +29,11 @@ export function InvoiceSheet({ invoice, notes, standing }: Props) {
 				<div>
 					<h1 className="text-4xl font-extrabold tracking-tight">Invoice {invoice.number}</h1>
 					<p className="mt-1 text-soft">{invoice.from}</p>
+					<p className="no-print">
+						<a className="inline-flex min-h-11 items-center" href={`/invoice/${invoice.number}/pdf`}>
+							Take it as a PDF
+						</a>
+					</p>
 				</div>
 				<address className="whitespace-pre-line not-italic wrap-anywhere">
 					<b>{invoice.to.name}</b>
@@ -47,7 +41,7 @@ export function InvoiceSheet({ invoice, notes, standing }: Props) {
 				</address>
 			</header>
 			<dl className="mt-8 border-t-2 border-ink">
-				{rowsOf(invoice).map(({ label, value }) => (
+				{invoiceFacts(invoice).map(({ label, value }) => (
 					<div key={label} className="flex gap-4 border-b border-line py-2">
 						<dt className="w-32 shrink-0 font-semibold">{label}</dt>
 						<dd className="wrap-anywhere tabular-nums">{value}</dd>
@@ -64,16 +58,10 @@ export function InvoiceSheet({ invoice, notes, standing }: Props) {
 					</tr>
 				</thead>
 				<tbody>
-					{keyed(invoice).map(({ key, words, cents }) => (
+					{amountRows(invoice, money).map(({ key, words, amount }) => (
 						<tr key={key}>
 							<td className="wrap-anywhere">{words}</td>
-							<td className="sum">{money(cents)}</td>
-						</tr>
-					))}
-					{invoice.tax.map((tax) => (
-						<tr key={tax.milliPercent}>
-							<td>{taxInWords(tax, money)}</td>
-							<td className="sum">{money(tax.cents)}</td>
+							<td className="sum">{amount}</td>
 						</tr>
 					))}
 				</tbody>

@@ -26,6 +26,7 @@ export function Statement({ view, year, years, path, acts }: Props) {
 							{each}
 						</a>
 					))}
+				<a href={`${path}/pdf?year=${year}`}>Take it as a PDF</a>
 				<a href={`${path}/csv?year=${year}`}>Take it as a table (CSV)</a>
 			</p>
 			<p className="mt-3">{view.opening}</p>

@@ -1,7 +1,7 @@
 import { paperOf } from '@/app/documents/pdf/paper'
-import { pdfFile } from '@/app/server/answers/agreement/pdf-file'
 import { isOpened } from '@/app/server/pages'
 import { agreementPdf } from '@/app/server/pdf/agreement'
+import { pdfFile } from '@/app/server/pdf/pdf-file'
 import { refuse, seeOther } from '@/app/server/respond'
 import { viewer } from '@/app/server/sign-in/session'
 import { stamp } from '@/app/server/start/clock'

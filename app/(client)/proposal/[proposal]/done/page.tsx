@@ -1,5 +1,6 @@
 import type { Metadata } from 'next'
 import { redirect } from 'next/navigation'
+import { approvalOf } from '@/app/server/answers/approval'
 import { idIn, signedIn } from '@/app/server/pages'
 import { hide } from '@/app/server/refusal'
 import { stamp } from '@/app/server/start/clock'
@@ -10,10 +11,8 @@ import { type GivenAnswer, readOffer } from '@/db/proposals/read-offer'
 import { whoIs } from '@/db/studio/studio'
 import { daySpan } from '@/lib/format/day'
 import { answerHolds } from '@/lib/proposal/offer/answer-holds'
-import { answeredBy } from '@/lib/proposal/offer/answered-by'
 import type { Offer } from '@/lib/proposal/offer/offer'
 import { receipt } from '@/lib/proposal/offer/receipt'
-import { dayOf } from '@/lib/units/day'
 import { Rows } from '../approve/rows'
 
 export const metadata: Metadata = { title: 'Thank you' }
@@ -43,12 +42,7 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 	const { answer, offer } = page
 	if (answer === undefined || offer === undefined || !answerHolds(answer.kind, page.state.is))
 		redirect(`/proposal/${text}`)
-	const record = receipt(offer, {
-		...answer,
-		on: dayOf(answer.at, page.timeZone),
-		by: answeredBy(answer.word, answer.words),
-		purchaseOrder: answer.words?.purchaseOrder ?? '',
-	})
+	const record = receipt(offer, approvalOf(answer, page.timeZone))
 	return (
 		<ClientFrame studio={offer.studio} who={await whoIs(who)} season={offer.season}>
 			<div className="mx-auto max-w-2xl px-5 pt-[10vh]">
@@ -70,7 +64,12 @@ export default async function Done({ params }: PageProps<'/proposal/[proposal]/d
 						</li>
 					))}
 				</ul>
-				<p className="mt-10">
+				<p className="mt-10 flex flex-wrap gap-4">
+					{answer.kind === 'approval' && (
+						<a className="act" href={`/proposal/${text}/pdf`}>
+							Take it as a PDF
+						</a>
+					)}
 					<a className="act" href={`/proposal/${text}`}>
 						Back to the design
 					</a>

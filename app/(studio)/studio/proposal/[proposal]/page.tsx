@@ -12,6 +12,7 @@ import { capital } from '@/lib/format/words'
 import { clientLink } from '@/lib/forms/client-link'
 import { draftText } from '@/lib/forms/draft-form'
 import { coverPath } from '@/lib/forms/pictures/cover-address'
+import { answerHolds } from '@/lib/proposal/offer/answer-holds'
 import { seasonName } from '@/lib/season/season'
 import { Asked } from './asked'
 import { Editor } from './editor/editor'
@@ -58,6 +59,7 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 					</span>
 					{number > 0 && <a href={`/proposal/${id}`}>revision {number}</a>}
 					<a href={`/studio/proposal/${id}/preview`}>Preview</a>
+					{answerHolds('approval', state.is) && <a href={`/proposal/${id}/pdf`}>As a PDF</a>}
 					{state.is === 'waiting for an answer' && <a href={`/studio/proposal/${id}/phone`}>Take an answer by phone</a>}
 				</p>
 			</div>
