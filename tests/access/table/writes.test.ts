@@ -162,16 +162,22 @@ describe('the designer', () => {
 		),
 		['endAgreement', ['vet', 'dental']],
 	])
+	/** Forms that ask for a client of whom there is something to begin, or to ask for. */
+	const clientAlone = new Map<string, readonly ['inn' | 'newcomer', 'bookshop' | 'newcomer' | 'vet']>([
+		['beginAgreement', ['newcomer', 'newcomer']],
+		['billWhatIsDue', ['inn', 'bookshop']],
+		...['begin', 'startFrom'].map((name) => [name, ['newcomer', 'vet']] as const),
+	])
 	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
 		const { folder, cast } = open.site
-		const own = clientOf.get(name)?.[client === 'clapboard' ? 0 : 1]
+		const nth = client === 'clapboard' ? 0 : 1
+		const own = clientOf.get(name)?.[nth]
 		if (own !== undefined) return thingsOf(folder, cast, own)
-		const things = thingsOf(folder, cast, client)
-		if (name === 'beginAgreement') return { ...thingsOf(folder, cast, 'bakery'), client: cast.clients.newcomer.id }
-		if (name !== 'begin' && name !== 'startFrom') return things
-		const newcomer = client === 'clapboard' ? 'newcomer' : 'vet'
-		const season = client === 'clapboard' ? open.site.cast.seasons.winter : open.site.cast.seasons.autumn
-		return { ...things, client: open.site.cast.clients[newcomer].id, season }
+		const things = thingsOf(folder, cast, name === 'beginAgreement' ? 'bakery' : client)
+		const alone = clientAlone.get(name)?.[nth]
+		if (alone === undefined) return things
+		const season = cast.seasons[client === 'clapboard' ? 'winter' : 'autumn']
+		return { ...things, client: cast.clients[alone].id, season }
 	}
 	/** Both have to have signed before it can be ended. */
 	const signFirst = async (name: string, { agreement, document }: Things) => {
