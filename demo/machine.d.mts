@@ -6,6 +6,7 @@ export function run(
 ): number
 export function installPackages(): void
 export function actionKey(): string
+export const startArguments: readonly string[]
 export function build(): void
 export function findBrowser(): string | undefined
 export const demoMark: string

@@ -109,6 +109,9 @@ function sourceHash() {
 
 const next = join('node_modules', 'next', 'dist', 'bin', 'next')
 
+/** What `npm start` starts; a connection that nobody uses stays open longer than a proxy or an agent keeps it, so that none is closed under a request. */
+export const startArguments = [next, 'start', '-H', '127.0.0.1', '--keepAliveTimeout', '70000']
+
 /** The production build; nothing to do when no source has changed since. */
 export function build() {
 	if (!existsSync(join(root, '.next', 'BUILD_ID'))) writeIfThere(join(own, 'build'), '')
@@ -121,7 +124,7 @@ export function build() {
 
 /** Starts the built site on loopback; resolves with the process once it answers. */
 export async function serve(env, port) {
-	const server = spawn(process.execPath, [next, 'start', '-H', '127.0.0.1', '-p', String(port)], {
+	const server = spawn(process.execPath, [...startArguments, '-p', String(port)], {
 		cwd: root,
 		stdio: ['ignore', 'ignore', 'inherit'],
 		env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1', NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: actionKey(), ...env },

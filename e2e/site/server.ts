@@ -4,7 +4,7 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Seeded } from '@/demo/seed'
-import { actionKey } from '../../demo/machine.mjs'
+import { actionKey, startArguments } from '../../demo/machine.mjs'
 import { template } from '../template'
 
 export type Site = {
@@ -53,8 +53,7 @@ type Running = {
 async function run(folder: string, smtpUrl: string, env: Readonly<Record<string, string>>): Promise<Running> {
 	const port = await freePort()
 	const url = `http://127.0.0.1:${port}`
-	const next = join('node_modules', 'next', 'dist', 'bin', 'next')
-	const server = spawn(process.execPath, [next, 'start', '-H', '127.0.0.1', '-p', String(port)], {
+	const server = spawn(process.execPath, [...startArguments, '-p', String(port)], {
 		cwd: root,
 		env: {
 			...process.env,

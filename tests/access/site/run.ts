@@ -1,9 +1,8 @@
 import { spawn } from 'node:child_process'
 import { join } from 'node:path'
-import { actionKey } from '@/demo/machine.mjs'
+import { actionKey, startArguments } from '@/demo/machine.mjs'
 
 const root = join(import.meta.dirname, '..', '..', '..')
-const next = join('node_modules', 'next', 'dist', 'bin', 'next')
 
 export type Started = {
 	/** What it said, both ways. */
@@ -17,7 +16,7 @@ export function nextStart(port: number | undefined, settings: Readonly<Record<st
 	const { PATH = '', HOME = '' } = process.env
 	const ours = { NODE_ENV: 'production' as const, NEXT_TELEMETRY_DISABLED: '1' }
 	const at = port === undefined ? [] : ['-p', String(port)]
-	const server = spawn(process.execPath, [next, 'start', '-H', '127.0.0.1', ...at], {
+	const server = spawn(process.execPath, [...startArguments, ...at], {
 		cwd: root,
 		env: { PATH, HOME, ...ours, NEXT_SERVER_ACTIONS_ENCRYPTION_KEY: actionKey(), ...settings },
 	})
