@@ -19,10 +19,10 @@ export type BillView = {
 
 type Of = { readonly bill: Bill; readonly about: string; readonly invoices: readonly InvoiceNumber[] }
 
-/** Paid, open and until when, or still to come. */
-function stands({ bill, invoices }: Of, account: Account, money: MoneyFormat): string {
+/** Paid, open and until when, or still to come; the day of that stands with the bill. */
+function stands({ invoices }: Of, account: Account, money: MoneyFormat): string {
 	const sent = account.invoices.filter(({ number }) => invoices.includes(number))
-	if (sent.length === 0) return bill.dated === null ? 'to come' : `to come on ${fullDay(bill.dated.on)}`
+	if (sent.length === 0) return 'to come'
 	const [first, ...more] = sent.filter(({ openCents }) => openCents > 0)
 	if (first === undefined) return 'paid'
 	const open = sum([first, ...more].map(({ openCents }) => openCents))

@@ -10,6 +10,8 @@ type Client = {
 	readonly next: BillView | undefined
 }
 
+const nextInWords = ({ about, words }: BillView) => `${about}. ${words}`
+
 /** Every client with something open, kept or to come. */
 export function Open({ clients, money }: { readonly clients: readonly Client[]; readonly money: MoneyFormat }) {
 	return (
@@ -22,7 +24,9 @@ export function Open({ clients, money }: { readonly clients: readonly Client[]; 
 					<thead>
 						<tr className="text-sm text-soft">
 							<th scope="col">Client</th>
-							<th scope="col">Next</th>
+							<th scope="col" className="max-sm:hidden">
+								Next
+							</th>
 							<th scope="col" className="sum">
 								Open
 							</th>
@@ -31,12 +35,13 @@ export function Open({ clients, money }: { readonly clients: readonly Client[]; 
 					<tbody>
 						{clients.map(({ id, name, account: { openCents, creditCents }, next }) => (
 							<tr key={id}>
-								<td className="wrap-anywhere">
+								<td className="wrap-break-word">
 									<a href={`/studio/money/${id}`} className="name">
 										{name}
 									</a>
+									{next && <span className="block text-soft sm:hidden">{nextInWords(next)}</span>}
 								</td>
-								<td className="text-soft">{next && `${next.about}. ${next.words}`}</td>
+								<td className="text-soft max-sm:hidden">{next && nextInWords(next)}</td>
 								<td className="sum">
 									{openCents > 0 && money(openCents)}
 									{creditCents > 0 && `${money(creditCents)} kept`}

@@ -41,7 +41,7 @@ export function Statement({ view, year, years, path, acts }: Props) {
 							<th scope="col" className="sum">
 								Charged
 							</th>
-							<th scope="col" className="sum">
+							<th scope="col" className="sum max-sm:whitespace-normal">
 								Paid or credited
 							</th>
 							<th scope="col" className="sum">
