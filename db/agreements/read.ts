@@ -1,4 +1,4 @@
-import { eq } from 'drizzle-orm'
+import { and, desc, eq, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { documentChanges } from '@/lib/agreement/document/changes'
 import type { AgreementDocument } from '@/lib/agreement/document/document'
@@ -8,7 +8,7 @@ import type { Change } from '@/lib/proposal/offer/changes'
 import type { Hash } from '@/lib/record/hash'
 import type { Id } from '@/lib/units/id'
 import { type Reading, read } from '../open'
-import { agreementPaper } from '../schema'
+import { agreementDocument, agreementPaper } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 import { documentIn, issuedUnder } from './documents'
@@ -37,6 +37,15 @@ const different = (db: Reading, found: FoundAgreement, standing: Standing): read
 	return was === undefined || standing.document === undefined ? [] : documentChanges(was, standing.document)
 }
 
+const signedBefore = (db: Reading, id: Id<'agreement'>, hash: Hash) =>
+	db
+		.select({ hash: agreementDocument.hash, number: agreementDocument.number })
+		.from(agreementPaper)
+		.innerJoin(agreementDocument, eq(agreementDocument.hash, agreementPaper.document))
+		.where(and(eq(agreementDocument.agreementId, id), ne(agreementDocument.hash, hash)))
+		.orderBy(desc(agreementDocument.number))
+		.all()
+
 /** Undefined while nothing was issued, and for whoever may not see it. */
 export async function readAgreement(
 	viewer: Viewer,
@@ -60,6 +69,7 @@ export async function readAgreement(
 			opened: own === null ? [] : openingsOf(db, hash, own),
 			consent: own === null ? undefined : consentOf(db, hash, own),
 			hasPaper: db.select().from(agreementPaper).where(eq(agreementPaper.document, hash)).all().length > 0,
+			signedBefore: mayReadMoney ? signedBefore(db, id, hash) : [],
 			maySign: denied(viewer, 'sign the agreement', client) === null,
 		}
 	})

@@ -10,7 +10,7 @@ import { agreementPaper, agreementSignature } from '../../schema'
 import type { Stamp } from '../../stamp'
 import { type Denied, hidden } from '../../viewer'
 import { documentIn, issuedUnder } from '../documents'
-import { findAgreement } from '../find'
+import { type FoundAgreement, findAgreement } from '../find'
 import { paperBytes } from './files'
 
 /** The kept file, or what a copy to read before signing is drawn from. */
@@ -37,6 +37,23 @@ function kept(db: Reading, document: Hash): Uint8Array<ArrayBuffer> | undefined 
 	return bytes
 }
 
+function latest(db: Reading, { row: { id }, studio }: FoundAgreement, issued: Hash): PaperToRead {
+	const [document, row] = [documentIn(db, issued), issuedUnder(db, id, issued)]
+	if (document === undefined || row === undefined) return hidden
+	const bytes = kept(db, issued)
+	if (bytes !== undefined) return { ok: true, is: 'kept', bytes }
+	if (isSigned(db, issued)) return { ok: false, why: 'being made' }
+	const { timeZone, lengths } = studio
+	return { ok: true, is: 'unsigned', document, issuedAt: row.issuedAt, timeZone, lengths }
+}
+
+/** Of one that another has followed there is the kept file, or nothing. */
+function earlier(db: Reading, id: Id<'agreement'>, document: Hash): PaperToRead {
+	const isTheirs = issuedUnder(db, id, document) !== undefined && documentIn(db, document) !== undefined
+	const bytes = isTheirs ? kept(db, document) : undefined
+	return bytes === undefined ? hidden : { ok: true, is: 'kept', bytes }
+}
+
 const isSigned = (db: Reading, document: Hash) =>
 	db
 		.select({ side: agreementSignature.side })
@@ -45,19 +62,20 @@ const isSigned = (db: Reading, document: Hash) =>
 		.all()
 		.some(({ side }) => side === 'client')
 
-/** The paper of the document that was issued last: for who may read its money, since it shows all of it. */
-export async function readPaper(viewer: Viewer, id: Id<'agreement'>, stamp: Pick<Stamp, 'at'>): Promise<PaperToRead> {
+/**
+ * The paper of the document that was issued last, or of an earlier one that both have signed and that is named: for who
+ * may read its money, since it shows all of it.
+ */
+export async function readPaper(
+	viewer: Viewer,
+	{ agreement: id, document: named }: { readonly agreement: Id<'agreement'>; readonly document: Hash | null },
+	stamp: Pick<Stamp, 'at'>,
+): Promise<PaperToRead> {
 	return read((db): PaperToRead => {
 		const found = findAgreement(db, viewer, 'read its money', id, stamp)
 		if (!found.ok) return found
 		const { issued } = found.row
-		const document = issued === null ? undefined : documentIn(db, issued)
-		const row = issued === null ? undefined : issuedUnder(db, id, issued)
-		if (issued === null || document === undefined || row === undefined) return hidden
-		const bytes = kept(db, issued)
-		if (bytes !== undefined) return { ok: true, is: 'kept', bytes }
-		if (isSigned(db, issued)) return { ok: false, why: 'being made' }
-		const { timeZone, lengths } = found.studio
-		return { ok: true, is: 'unsigned', document, issuedAt: row.issuedAt, timeZone, lengths }
+		if (issued === null) return hidden
+		return named === null || named === issued ? latest(db, found, issued) : earlier(db, id, named)
 	})
 }

@@ -45,6 +45,8 @@ export type AgreementPage = {
 	readonly maySign: boolean
 	/** The sealed file of it is kept. */
 	readonly hasPaper: boolean
+	/** Earlier documents that both have signed and whose sealed files are kept, the last first; none for who reads no money. */
+	readonly signedBefore: readonly { readonly hash: Hash; readonly number: number }[]
 }
 
 /** An agreement on its client's own list. */

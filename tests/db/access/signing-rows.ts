@@ -72,7 +72,7 @@ export const signingRows: Readonly<Record<string, Row>> = {
 	'agreements/papers/read readPaper': row(
 		'client',
 		to('value', 'hidden', 'value', 'forbidden', 'hidden', 'hidden', 'value'),
-	)((viewer, { agreement }, { stamp }) => readPaper(viewer, agreement, stamp())),
+	)((viewer, { agreement }, { stamp }) => readPaper(viewer, { agreement, document: null }, stamp())),
 	'agreements/signing/consent agreeToRecords': row(
 		'client',
 		approverAnswers,

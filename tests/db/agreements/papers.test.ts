@@ -15,7 +15,7 @@ import { changesOf, refused } from '../stage/rows'
 import { fillDisk, found, stranger, studio } from '../stage/studio'
 
 const of = studio()
-const { issued, page, ready, sign } = signingOf(of)
+const { amend, issued, page, ready, sign } = signingOf(of)
 const bytes = Buffer.from('%PDF-1.3 signed')
 const fileOf = (hash: string, folder = 'papers') => join(of.folder(), folder, `${hash}.pdf`)
 
@@ -52,7 +52,7 @@ describe('the paper of a document that both have signed', () => {
 			sqlite.prepare("SELECT facts FROM event WHERE act = 'agreement paper kept'").pluck().get(),
 		)
 		expect(JSON.parse(String(facts))).toMatchObject({ sha256: sha256(bytes) })
-		const read = await readPaper(await of.as('bakeryApprover'), id, of.stamp())
+		const read = await readPaper(await of.as('bakeryApprover'), { agreement: id, document: null }, of.stamp())
 		expect(read).toMatchObject({ ok: true, is: 'kept' })
 		expect('bytes' in read && Buffer.from(read.bytes)).toEqual(bytes)
 		expect((await page(id)).hasPaper).toBe(true)
@@ -62,7 +62,9 @@ describe('the paper of a document that both have signed', () => {
 		const { id, due } = await signed()
 		await keep(due)
 		writeFileSync(fileOf(due.hash), '%PDF-1.3 sIgned')
-		await expect(readPaper(await of.as('bakeryApprover'), id, of.stamp())).rejects.toThrow('is not what was kept')
+		await expect(
+			readPaper(await of.as('bakeryApprover'), { agreement: id, document: null }, of.stamp()),
+		).rejects.toThrow('is not what was kept')
 	})
 
 	test('is made anew after a crash between file and row, or swept', async () => {
@@ -98,6 +100,27 @@ describe('the paper of a document that both have signed', () => {
 		rmSync(fileOf(due.hash), { force: true })
 	})
 
+	test('stays there to be read while a newer document waits, and no other agreement’s is found under it', async () => {
+		const { id, due } = await signed()
+		await keep(due)
+		const reading = async (
+			who: 'bakeryApprover' | 'bakeryViewer' | 'dentalApprover',
+			document = due.hash,
+			agreement = id,
+		) => readPaper(await of.as(who), { agreement, document }, of.stamp())
+		expect((await page(id, 'bakeryApprover')).signedBefore).toEqual([])
+		await amend(id, 'bakery')
+		expect((await page(id, 'bakeryApprover')).signedBefore).toEqual([{ hash: due.hash, number: 1 }])
+		expect((await page(id, 'bakeryViewer')).signedBefore).toEqual([])
+		const read = await reading('bakeryApprover')
+		expect('bytes' in read && Buffer.from(read.bytes)).toEqual(bytes)
+		expect(await reading('bakeryViewer')).toEqual({ ok: false, why: 'forbidden' })
+		expect(await reading('dentalApprover')).toEqual({ ok: false, why: 'hidden' })
+		const other = await issued('dental')
+		expect(await reading('dentalApprover', due.hash, other)).toEqual({ ok: false, why: 'hidden' })
+		expect(await reading('bakeryApprover', sha256('nothing'))).toEqual({ ok: false, why: 'hidden' })
+	})
+
 	test.each([
 		['bakeryViewer', 'forbidden'],
 		['helper', 'hidden'],
@@ -105,7 +128,7 @@ describe('the paper of a document that both have signed', () => {
 	] as const)('is, for %s, %s', async (who, why) => {
 		const { id, due } = await signed()
 		await keep(due)
-		expect(await readPaper(await of.as(who), id, of.stamp())).toEqual({ ok: false, why })
+		expect(await readPaper(await of.as(who), { agreement: id, document: null }, of.stamp())).toEqual({ ok: false, why })
 	})
 })
 

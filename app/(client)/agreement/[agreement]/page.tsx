@@ -11,6 +11,7 @@ import { Told } from '@/app/ui/told'
 import { markOpened } from '@/db/agreements/signing/open'
 import { instalmentRows, summary } from '@/lib/agreement/document/summary'
 import { Acts } from './acts'
+import { SignedBefore } from './signed-before'
 import { Refused, Stands } from './told'
 
 export const metadata: Metadata = { title: 'Your agreement' }
@@ -66,6 +67,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/ag
 					hash={page.hash}
 					hasPaper={page.hasPaper && document.money !== null}
 				/>
+				{page.signedBefore.length > 0 && <SignedBefore path={path} documents={page.signedBefore} />}
 				{acts}
 			</article>
 		</ClientFrame>
