@@ -45,6 +45,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 	const { state } = desk.row
 	const isWriting = state.is === 'drafting' || state.is === 'declined'
 	const isTried = 'version' in attempt.typed
+	const isToIssue = isWriting || (desk.changes ?? []).length > 0 || desk.problems.length > 0
 	return (
 		<StudioFrame {...frame} here="Agreements">
 			<p>
@@ -75,9 +76,7 @@ export default async function Agreement({ params, searchParams }: PageProps<'/st
 						</summary>
 						<TermsForm key={String(form)} desk={desk} attempt={attempt} />
 					</details>
-					{(isWriting || (desk.changes ?? []).length > 0 || desk.problems.length > 0) && (
-						<IssueForm desk={desk} attempt={attempt} />
-					)}
+					{(isToIssue || 'signBy' in attempt.typed) && <IssueForm desk={desk} attempt={attempt} />}
 					<Text clauses={clauses} isOpen={state.is === 'drafting'} />
 				</>
 			)}
