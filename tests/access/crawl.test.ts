@@ -55,7 +55,7 @@ describe('looking changes nothing', () => {
 				.map(([person, n]) => `${person} ${n}`)
 				.join(', ')}\n`,
 		)
-	}, 180_000)
+	}, 600_000)
 
 	it('is not noted when a page is fetched before anybody wants it', async () => {
 		const { folder } = open.site
@@ -106,7 +106,7 @@ describe('what is not yours reads as what is not there', () => {
 
 	it.each(named)('$method $route', async (row) => {
 		for (const person of strangers.filter((each) => !worksFor(row, each))) {
-			const foreign = columnOf(person, 'dental') === 'approver' ? bakery : dental
+			const foreign = ['approver', 'payer'].includes(columnOf(person, 'dental')) ? bakery : dental
 			const id = idIn(row.of, foreign) ?? ''
 			for (const { query, sending } of waysOf(row)) {
 				const theirs = await open.ask(person, `${pathOf(row, id, foreign)}${query}`, sending)
@@ -140,7 +140,7 @@ describe('a contact comes across nobody else', () => {
 	const theirs = (person: keyof typeof contacts) =>
 		doors.filter(([, who]) => who === contacts[person]).map(([client]) => client)
 
-	it.each(['approver', 'looker', 'other approver', 'two doors'] as const)('%s', async (person) => {
+	it.each(['approver', 'looker', 'payer', 'other approver', 'two doors'] as const)('%s', async (person) => {
 		const { cast } = open.site
 		const others = keys.filter((key) => !theirs(person).includes(key))
 		const ids = (of: Partial<Record<string, string>>) => others.flatMap((key) => of[key] ?? [])

@@ -256,6 +256,7 @@ describe('everybody', () => {
 		'helper',
 		'approver',
 		'looker',
+		'payer',
 		'other approver',
 		'two doors',
 	] as const satisfies readonly PersonName[]
