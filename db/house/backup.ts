@@ -4,6 +4,7 @@ import type { Viewer } from '@/lib/access/viewer'
 import { isBackupDue } from '@/lib/record/is-backup-due'
 import { type Moment, moment } from '@/lib/units/day'
 import { backUpPapers } from '../agreements/papers/files'
+import { backUpScans } from '../agreements/scans/files'
 import { dataFolder } from '../open'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
@@ -29,6 +30,7 @@ async function copy(kind: Kind, { at }: Pick<Stamp, 'at'>): Promise<string> {
 	const file = join(backupFolder(), `${kind}-${at.replaceAll(':', '').slice(0, 17)}.db`)
 	renameSync(coming, file)
 	backUpPapers()
+	backUpScans()
 	for (const name of copies(kind).slice(0, -kept)) rmSync(join(backupFolder(), name))
 	return file
 }

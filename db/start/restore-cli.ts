@@ -1,7 +1,7 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import Database from 'better-sqlite3'
-import { carryPapers } from '../agreements/papers/carry'
+import { carryFiles } from '../agreements/papers/carry'
 import { connect, databaseFile } from '../open'
 import { program, studioFolder } from './program'
 import { checkSchema } from './start'
@@ -53,7 +53,7 @@ await program(async () => {
 		const isThere = existsSync(live)
 		if (isThere && isInUse(live)) throw new Error(`The site is running on ${folder}: stop it first.`)
 		if (isThere) putAside(live, before)
-		carryPapers(join(dirname(from), 'papers'), join(folder, 'papers'))
+		for (const kept of ['papers', 'scans']) carryFiles(join(dirname(from), kept), join(folder, kept))
 		renameSync(copy, live)
 		process.stdout.write(`${live} is the backup now${isThere ? `; what was there is ${before}` : ''}\n`)
 	} finally {

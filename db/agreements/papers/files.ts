@@ -12,7 +12,7 @@ import {
 import { join } from 'node:path'
 import { type Hash, isHash } from '@/lib/record/is-hash'
 import { dataFolder } from '../../open'
-import { carryPapers } from './carry'
+import { carryFiles } from './carry'
 
 const made = /^(.{64})\.pdf(?:\.coming)?$/
 
@@ -67,5 +67,5 @@ export function papersOnDisk(): Hash[] {
 
 /** Copies what is not copied yet: a file that is kept never changes. */
 export function backUpPapers(): void {
-	carryPapers(paperFolder(), copyFolder())
+	carryFiles(paperFolder(), copyFolder())
 }

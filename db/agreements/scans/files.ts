@@ -2,9 +2,13 @@ import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node
 import { join } from 'node:path'
 import type { Hash } from '@/lib/record/hash'
 import { dataFolder } from '../../open'
+import { carryFiles } from '../papers/carry'
 
 const folder = () => join(dataFolder(), 'scans')
-const fileOf = (scan: Hash) => join(folder(), `${scan}.jpg`)
+/** Beside the copies of the studio's file. */
+const copyFolder = () => join(dataFolder(), 'backup', 'scans')
+const nameOf = (scan: Hash) => `${scan}.jpg`
+const fileOf = (scan: Hash) => join(folder(), nameOf(scan))
 
 /** The picture of a paper signature, under its own SHA-256: whole under its name or not there. */
 export function writeScan(scan: Hash, bytes: Uint8Array): void {
@@ -24,6 +28,12 @@ export function scanBytes(scan: Hash): Uint8Array<ArrayBuffer> | undefined {
 	}
 }
 
+/** With their copies. */
 export function removeScans(scans: readonly Hash[]): void {
-	for (const scan of scans) rmSync(fileOf(scan), { force: true })
+	for (const at of [folder(), copyFolder()]) for (const scan of scans) rmSync(join(at, nameOf(scan)), { force: true })
+}
+
+/** Copies what is not copied yet: a picture that is kept never changes. */
+export function backUpScans(): void {
+	carryFiles(folder(), copyFolder())
 }

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
-import { carryPapers } from '@/db/agreements/papers/carry'
+import { carryFiles } from '@/db/agreements/papers/carry'
 import { emptyStudio } from '../stage/studio'
 
 const { folder } = emptyStudio()
@@ -16,14 +16,14 @@ const words = (name: string) => readFileSync(join(to(), name), 'utf8')
 
 describe('the files of signed documents are carried', () => {
 	test('where there are none, and no folder is made', () => {
-		carryPapers(from(), to())
+		carryFiles(from(), to())
 		expect(existsSync(to())).toBe(false)
 	})
 
 	test('each under its name, into a folder that only its owner opens', () => {
 		put(from(), 'one.pdf', 'the first')
 		put(from(), 'two.pdf', 'the second')
-		carryPapers(from(), to())
+		carryFiles(from(), to())
 		expect(readdirSync(to()).toSorted()).toEqual(['one.pdf', 'two.pdf'])
 		expect([words('one.pdf'), words('two.pdf')]).toEqual(['the first', 'the second'])
 		expect(statSync(to()).mode & 0o777).toBe(0o700)
@@ -33,7 +33,7 @@ describe('the files of signed documents are carried', () => {
 		put(from(), 'one.pdf.coming', 'the fir')
 		put(from(), 'notes.txt', 'a note')
 		put(from(), 'two.pdf', 'the second')
-		carryPapers(from(), to())
+		carryFiles(from(), to())
 		expect(readdirSync(to())).toEqual(['two.pdf'])
 	})
 
@@ -42,8 +42,8 @@ describe('the files of signed documents are carried', () => {
 		put(from(), 'two.pdf', 'the second')
 		put(to(), 'one.pdf.coming', 'the fir')
 		put(to(), 'two.pdf', 'as it stands')
-		carryPapers(from(), to())
-		carryPapers(from(), to())
+		carryFiles(from(), to())
+		carryFiles(from(), to())
 		expect(readdirSync(to()).toSorted()).toEqual(['one.pdf', 'two.pdf'])
 		expect([words('one.pdf'), words('two.pdf')]).toEqual(['the first', 'as it stands'])
 		expect(readFileSync(join(from(), 'two.pdf'), 'utf8')).toBe('the second')
