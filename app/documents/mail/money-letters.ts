@@ -47,7 +47,7 @@ export function lateLetter({ late, currency, payWords }: MailedLate): Filled {
 
 export function paidLetter({ payment, currency, account: { openCents, creditCents } }: MailedPayment): Filled {
 	const money = moneyFormat(currency)
-	const kept = creditCents > 0 ? [`${money(creditCents)} of it is kept for you.`] : []
+	const kept = creditCents > 0 ? [`${money(creditCents)} of it is kept as credit.`] : []
 	const open = openCents > 0 ? `${money(openCents)} is open still.` : 'Nothing is open.'
 	return {
 		subject: `We received ${money(payment.cents)}, thank you`,

@@ -12,10 +12,10 @@ type Amounts = {
 const centsIn = (text: string): number =>
 	Number(text.replaceAll('−', '-').replaceAll(/[^\d-]/g, '')) * (text.includes('.') || text === '' ? 1 : Number.NaN)
 
-/** "$120.00 to pay", "$30.00 kept for you", "Nothing to pay": a balance in cents. */
+/** "$120.00 to pay", "$30.00 kept as credit", "Nothing to pay": a balance in cents. */
 function balanceIn(sentence: string): number {
 	const amount = centsIn(/\$[\d,.]+\d/.exec(sentence)?.[0] ?? '')
-	return sentence.includes('kept for') ? -amount : amount
+	return sentence.includes('kept as credit') ? -amount : amount
 }
 
 async function linesOn(page: Page): Promise<Amounts[]> {

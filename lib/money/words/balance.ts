@@ -1,8 +1,8 @@
 import type { MoneyFormat } from '../../format/money'
 import { type Cents, cents } from '../../units/cents'
 
-/** "$120.00 to pay", "$30.00 kept for you", "Nothing to pay": a balance as its client reads it. */
+/** "$120.00 to pay", "$30.00 kept as credit", "Nothing to pay": a balance, as both sides read it. */
 export function balanceInWords(balance: Cents, money: MoneyFormat): string {
 	if (balance === 0) return 'Nothing to pay'
-	return balance > 0 ? `${money(balance)} to pay` : `${money(cents(-balance))} kept for you`
+	return balance > 0 ? `${money(balance)} to pay` : `${money(cents(-balance))} kept as credit`
 }

@@ -98,7 +98,7 @@ describe('a mail about money', () => {
 	test.each([
 		['in part', 50_000, false, 'We received $500.00, thank you', '$451.31 is open still.'],
 		['in full', 95_131, false, 'We received $951.31, thank you', 'Nothing is open.'],
-		['more', 96_000, true, 'We received $960.00, thank you', '$8.69 of it is kept for you. Nothing is open.'],
+		['more', 96_000, true, 'We received $960.00, thank you', '$8.69 of it is kept as credit. Nothing is open.'],
 	] as const)('thanks for a payment %s, and says where it leaves them', async (_, amount, keepRest, subject, says) => {
 		await asked()
 		leaveNothing(of.folder())
