@@ -163,9 +163,9 @@ describe('the designer', () => {
 		['endAgreement', ['vet', 'dental']],
 	])
 	/** Forms that ask for a client of whom there is something to begin, or to ask for. */
-	const clientAlone = new Map<string, readonly ['inn' | 'newcomer', 'bookshop' | 'newcomer' | 'vet']>([
+	const clientAlone = new Map<string, readonly ['chandlery' | 'newcomer', 'bicycles' | 'newcomer' | 'vet']>([
 		['beginAgreement', ['newcomer', 'newcomer']],
-		['billWhatIsDue', ['inn', 'bookshop']],
+		['billWhatIsDue', ['chandlery', 'bicycles']],
 		...['begin', 'startFrom'].map((name) => [name, ['newcomer', 'vet']] as const),
 	])
 	const thingsFor = (name: string, client: 'clapboard' | 'stucco'): Things => {
