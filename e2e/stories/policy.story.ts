@@ -6,16 +6,18 @@ import { expect, laptop, phone, test } from '../site/story'
 const strict = /default-src 'none'; script-src 'nonce-[\w+/=]{20,}' 'strict-dynamic'; style-src 'self' 'nonce-/
 
 // What a page does against its policy, or asks of another host, fails the story by itself: see site/watch.ts.
-test('every page keeps to its policy and asks nothing of another host', async ({
-	as,
-	cast,
-	papered,
-	visit,
-	mailbox,
-}) => {
-	await visitEach({ as, cast: papered }, [...clientPages, ...studioPages], laptop, async (_, name, answer) => {
-		expect.soft(answer?.headers()['content-security-policy'], name).toMatch(strict)
+for (const [whose, pages] of [
+	['client’s', clientPages],
+	['studio’s', studioPages],
+] as const)
+	test(`each of the ${whose} pages keeps to its policy and asks nothing of another host`, async ({ as, papered }) => {
+		test.slow()
+		await visitEach({ as, cast: papered }, pages, laptop, async (_, name, answer) => {
+			expect.soft(answer?.headers()['content-security-policy'], name).toMatch(strict)
+		})
 	})
+
+test('the way in keeps to its policy and asks nothing of another host', async ({ visit, cast, mailbox }) => {
 	const guest = await visit(phone)
 	await walkIn(guest, mailbox, cast.people.vetApprover.address, () => guest.waitForLoadState('networkidle'))
 })

@@ -3,6 +3,8 @@ export const agreementForms = {
 	beginAgreement: { fields: { client: 'id' }, hidden: ['client'] },
 	remindSigner: {
 		fields: { agreement: 'id', year: 'number', again: 'choice' },
+		// From the agreement's own page no year is sent.
+		empty: ['year'],
 		hidden: ['agreement', 'year', 'again'],
 	},
 	remindSigners: { fields: { year: 'number', again: 'tick' }, hidden: ['year', 'again'] },
