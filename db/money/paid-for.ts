@@ -1,3 +1,4 @@
+import { isOfAgreement } from '@/lib/money/bills/of-agreement'
 import { part } from '@/lib/money/charge'
 import { netOf } from '@/lib/money/invoice/parts'
 import { accountOf } from '@/lib/money/ledger/account'
@@ -13,7 +14,7 @@ export function paidFor(db: Reading, client: ClientId, agreement: Id<'agreement'
 	const paid = new Map(invoices.map(({ number, paidCents }) => [number, paidCents]))
 	return sum(
 		invoiceRows(db, client)
-			.filter(({ bill }) => bill?.startsWith(`agreement ${agreement} `))
+			.filter(({ bill }) => bill !== null && isOfAgreement(bill, { agreement }))
 			.flatMap((row) => {
 				const [invoice, amount] = [invoiceIn(db, row), paid.get(row.number)]
 				if (invoice === undefined || amount === undefined) return []

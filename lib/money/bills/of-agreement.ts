@@ -23,9 +23,16 @@ export type Agreed = {
 
 const later = (a: Day, b: Day): Day => (a > b ? a : b)
 
+type Of = Pick<Agreed, 'agreement'>
+
+const start = ({ agreement }: Of) => `agreement ${agreement} `
+
+/** Whether the key is of a bill of that agreement, and of no other's. */
+export const isOfAgreement = (key: string, of: Of): boolean => key.startsWith(start(of))
+
 /** One that an amendment changed is asked for anew, and what was asked for before is taken back. */
-export const instalmentKey = ({ agreement }: Pick<Agreed, 'agreement'>, nth: number, since: number) =>
-	`agreement ${agreement} instalment ${nth}${since === 1 ? '' : ` since ${since}`}`
+export const instalmentKey = (of: Of, nth: number, since: number) =>
+	`${start(of)}instalment ${nth}${since === 1 ? '' : ` since ${since}`}`
 
 function planned(agreed: Agreed): Bill[] {
 	const of = agreed.instalments.length
@@ -53,7 +60,7 @@ function remaining(agreed: Agreed, { on, owedCents, netDays }: NonNullable<Agree
 	})
 	const asked = split.flatMap(({ bill, kept, taken }) => (kept === 0 ? [] : [{ ...bill, charge: taken }]))
 	if (open === 0) return asked
-	const key = `agreement ${agreed.agreement} remains`
+	const key = `${start(agreed)}remains`
 	const { taken } = part(together(split.map(({ left }) => left)), cents(open))
 	return [...asked, { key, part: { is: 'remains' }, dated: { on, netDays }, charge: taken }]
 }

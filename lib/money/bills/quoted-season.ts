@@ -20,9 +20,9 @@ const whole = (lines: readonly QuoteLine[], tax: readonly TaxLine[]): Cents =>
 	sum([...lines, ...tax].map(({ cents }) => cents))
 
 /**
- * What a quote asks for where it says that the agreement does, as quotes of a discounted season once did. An agreement has instalments for the seasons that it
- * prices fixed, each one line of the quote, and for no other: a season that is quoted under it is asked for by its own
- * proposal, by the terms of its payer and without a deposit.
+ * What a quote asks for where it says that the agreement does, as quotes of a discounted season once did. An agreement
+ * has instalments for the seasons that it prices fixed, each one line of the quote, and for no other: a season that is
+ * quoted under it is asked for by its own proposal, by the terms of its payer and without a deposit.
  */
 export function askedOf({ lines, tax, due }: Asked, list: PriceList): Asked {
 	if (lines.every(({ bill }) => bill === 'apart') || lines.some(({ is }) => is === 'season')) return { lines, tax, due }
