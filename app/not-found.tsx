@@ -1,3 +1,4 @@
+'use client'
 import { Told } from './ui/told'
 
 export default function NotFound() {

@@ -2,6 +2,7 @@ import { and, asc, eq, isNull, ne } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { MaterialId } from '@/lib/units/id'
 import { read, type Tx, write } from '../open'
+import { weighDrafts } from '../proposals/desk/weigh-drafts'
 import { append } from '../record/append'
 import { material, pack, stock, supplier, trait } from '../schema'
 import type { Stamp } from '../stamp'
@@ -99,6 +100,7 @@ export async function saveMaterial(
 		else if (tx.update(material).set(fields).where(eq(material.id, of)).run().changes === 0) return hidden
 		keepTraits(tx, id, fields)
 		keepPack(tx, id, sold, stamp)
+		weighDrafts(tx, { material: id })
 		const act = of === null ? 'material added' : 'material changed'
 		append(tx, stamp, viewer, { act, object: `material ${id}`, client: null })
 		return { ok: true, id }

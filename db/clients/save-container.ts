@@ -2,6 +2,7 @@ import { and, eq } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ClientId, ContainerId, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
+import { weighDrafts } from '../proposals/desk/weigh-drafts'
 import { append } from '../record/append'
 import { container, place } from '../schema'
 import type { Stamp } from '../stamp'
@@ -27,6 +28,7 @@ export async function saveContainer(
 		const id = of.container ?? insertContainer(tx, stamp, of.place, fields)
 		const mine = and(eq(container.id, id), eq(container.placeId, of.place))
 		if (of.container !== null && tx.update(container).set(fields).where(mine).run().changes === 0) return hidden
+		weighDrafts(tx, { client: of.client })
 		const act = of.container === null ? 'container added' : 'container changed'
 		append(tx, stamp, viewer, { act, object: `container ${id}`, client: of.client })
 		return { ok: true, id }

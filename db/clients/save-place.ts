@@ -2,6 +2,7 @@ import { and, eq, inArray } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { ClientId, Id, PlaceId } from '@/lib/units/id'
 import { write } from '../open'
+import { weighDrafts } from '../proposals/desk/weigh-drafts'
 import { append } from '../record/append'
 import { place, siteColour } from '../schema'
 import type { Stamp } from '../stamp'
@@ -25,6 +26,7 @@ export async function savePlace(
 		const id = of.place ?? insertPlace(tx, stamp, of.client, fields)
 		const mine = and(eq(place.id, id), eq(place.clientId, of.client))
 		if (of.place !== null && tx.update(place).set(fields).where(mine).run().changes === 0) return hidden
+		weighDrafts(tx, { client: of.client })
 		const act = of.place === null ? 'place added' : 'place changed'
 		append(tx, stamp, viewer, { act, object: `place ${id}`, client: of.client })
 		return { ok: true, id }

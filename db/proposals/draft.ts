@@ -1,8 +1,10 @@
 import { and, eq, inArray } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Draft } from '@/lib/proposal/draft'
+import type { Facts } from '@/lib/proposal/facts'
 import type { State } from '@/lib/proposal/state'
 import { hexesOf } from '@/lib/season/standing'
+import { unweighed, weigh } from '@/lib/season/weigh'
 import type { Moment } from '@/lib/units/day'
 import type { MaterialId, PersonId, ProposalId } from '@/lib/units/id'
 import { read, type Tx, write } from '../open'
@@ -10,6 +12,7 @@ import { draft, draftMaterial, material, proposal } from '../schema'
 import type { Stamp } from '../stamp'
 import { type Denied, hidden } from '../viewer'
 import { draftOf } from './documents'
+import { factsFor } from './facts'
 import { findProposal } from './find'
 
 export type KeptDraft = {
@@ -49,16 +52,18 @@ function keepMaterials(tx: Tx, id: ProposalId, document: Draft): void {
 		.run()
 }
 
-/** While nothing is out, the ledger shows what the draft holds. */
-function showInLedger(tx: Tx, id: ProposalId, { options: [first, ...more] }: Draft): void {
+/** While nothing is out, the ledger shows what the draft holds and comes to. */
+function showInLedger(tx: Tx, next: Draft, facts: Facts): void {
+	const [first, ...more] = next.options
 	const shown = {
+		...(weigh(next, facts) ?? unweighed),
 		palette: first !== undefined && more.length === 0 ? first.name : '',
 		paletteCount: first === undefined ? 0 : more.length + 1,
 		paletteHexes: first === undefined ? '' : hexesOf(first),
 	}
 	tx.update(proposal)
 		.set(shown)
-		.where(and(eq(proposal.id, id), eq(proposal.revisionNumber, 0)))
+		.where(and(eq(proposal.id, facts.proposal), eq(proposal.revisionNumber, 0)))
 		.run()
 }
 
@@ -72,15 +77,15 @@ export type Saving = { readonly proposal: ProposalId; readonly version: number; 
 /** The next version of a draft, with what the ledger and the shelf know of it; whoever calls has looked who may. */
 export function keepDraft(
 	tx: Tx,
-	id: ProposalId,
 	version: number,
 	next: Draft,
+	facts: Facts,
 	{ at, by }: { at: Moment; by: PersonId },
 ) {
 	const row = { version, document: JSON.stringify(next), updatedAt: at, updatedBy: by }
-	tx.update(draft).set(row).where(eq(draft.proposalId, id)).run()
-	keepMaterials(tx, id, next)
-	showInLedger(tx, id, next)
+	tx.update(draft).set(row).where(eq(draft.proposalId, facts.proposal)).run()
+	keepMaterials(tx, facts.proposal, next)
+	showInLedger(tx, next, facts)
 }
 
 /** Saves over the version that was read, and over no other: what was saved elsewhere meanwhile is handed back. */
@@ -96,7 +101,8 @@ export async function saveDraft(
 		const kept = draftOf(tx, id)
 		if (kept.version !== version)
 			return { ok: false, why: 'saved elsewhere', version: kept.version, theirs: kept.draft }
-		keepDraft(tx, id, version + 1, next, { at: stamp.at, by: viewer.person })
+		const facts = factsFor(tx, found, viewer.person)
+		keepDraft(tx, version + 1, next, facts, { at: stamp.at, by: viewer.person })
 		return { ok: true, version: version + 1 }
 	})
 }

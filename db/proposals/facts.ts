@@ -82,7 +82,7 @@ export function sharedIn(db: Reading, season: SeasonId, designer: PersonId): Sha
 /** What a draft is priced and shown with, as the record stands now. */
 export function factsFor(
 	db: Reading,
-	{ row, client: of, season, studio }: Found,
+	{ row, client: of, season, studio }: Pick<Found, 'row' | 'client' | 'season' | 'studio'>,
 	designer: PersonId,
 	shared: Shared = sharedIn(db, row.seasonId, designer),
 ): Facts {

@@ -4,7 +4,8 @@ import type Database from 'better-sqlite3'
 import { drizzle } from 'drizzle-orm/better-sqlite3'
 import { migrate } from 'drizzle-orm/better-sqlite3/migrator'
 import { openSideFile } from '../house/side-file'
-import { connect, databaseFile, openDatabase } from '../open'
+import { connect, databaseFile, openDatabase, write } from '../open'
+import { weighDrafts } from '../proposals/desk/weigh-drafts'
 
 const migrations = join(process.cwd(), 'db', 'schema', 'migrations')
 
@@ -74,6 +75,8 @@ export function start(folder: string): void {
 	if (open === undefined) throw new Error('The database did not open.')
 	checkVersion(open.sqlite)
 	checkSchema(open.sqlite)
+	// Drafts of a version that did not weigh them yet.
+	write((tx) => weighDrafts(tx, 'unweighed'))
 	openSideFile(folder)
 }
 

@@ -1,10 +1,8 @@
 import { asc, eq, inArray } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
-import { wordsIn } from '@/lib/pricing/cost/words'
 import type { Rates } from '@/lib/pricing/rates'
-import { makeOffer } from '@/lib/proposal/make'
-import type { RateEffect, Weighed } from '@/lib/season/rate-effect'
-import { standing } from '@/lib/season/standing'
+import type { RateEffect } from '@/lib/season/rate-effect'
+import { weigh } from '@/lib/season/weigh'
 import type { PersonId, ProposalId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
 import { draftOf } from '../proposals/documents'
@@ -27,20 +25,13 @@ function effectOn(
 	if (!found.ok) return undefined
 	const { draft } = draftOf(db, id)
 	const facts = factsFor(db, found, by, shared)
-	const words = wordsIn(facts.studio.currency)
-	const priced = (rates: Rates): Weighed | null => {
-		const { offer, inputs } = makeOffer(draft, { ...facts, rates }, words.money, 1, found.today)
-		if (offer.options.length === 0) return null
-		const { valueCents, marginTenths } = standing(offer, inputs, rates, words)
-		return { valueCents, marginTenths }
-	}
 	const { quarter, year } = found.season
 	return {
 		proposal: id,
 		client: found.client.name,
 		season: { quarter, year },
-		was: priced(facts.rates),
-		becomes: priced(next),
+		was: weigh(draft, facts),
+		becomes: weigh(draft, { ...facts, rates: next }),
 	}
 }
 

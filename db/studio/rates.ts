@@ -3,11 +3,10 @@ import type { Viewer } from '@/lib/access/viewer'
 import { type Rates, ratesSchema } from '@/lib/pricing/rates'
 import { canonical } from '@/lib/record/canonical'
 import { sha256 } from '@/lib/record/hash'
-import { type Reading, read, type Tx, write } from '../open'
+import type { Reading, Tx } from '../open'
 import { append } from '../record/append'
 import { rates } from '../schema'
 import type { Stamp } from '../stamp'
-import { type Denied, denied } from '../viewer'
 
 export type VersionedRates = { readonly version: number; readonly rates: Rates }
 
@@ -44,31 +43,4 @@ export function keepRates(tx: Tx, stamp: Stamp, viewer: Viewer, next: Rates): nu
 		facts: { version, document: sha256(document) },
 	})
 	return version
-}
-
-/** The rates that the next price will be made with. */
-export async function readRates(viewer: Viewer): Promise<VersionedRates | undefined> {
-	if (denied(viewer, 'change settings', null) !== null) return undefined
-	return read(latestRates)
-}
-
-export type SavedRates =
-	| { readonly ok: true; readonly version: number }
-	| { readonly ok: false; readonly why: 'changed elsewhere' | 'nothing changed' }
-	| Denied
-
-/** A new version, made from `version`; what is published keeps the rates that made it. */
-export async function saveRates(
-	viewer: Viewer,
-	{ version, rates: next }: { readonly version: number; readonly rates: Rates },
-	stamp: Stamp,
-): Promise<SavedRates> {
-	const no = denied(viewer, 'change settings', null)
-	if (no !== null) return no
-	return write((tx): SavedRates => {
-		const newest = latestRates(tx)
-		if (newest.version !== version) return { ok: false, why: 'changed elsewhere' }
-		if (canonical(newest.rates) === canonical(next)) return { ok: false, why: 'nothing changed' }
-		return { ok: true, version: keepRates(tx, stamp, viewer, next) }
-	})
 }

@@ -66,7 +66,7 @@ export function fillDraft<F extends Fresh>(
 		return { ok: false, why: 'left alone', proposal: begun.id }
 	const facts = factsFor(tx, found, viewer.person, shared)
 	const fresh = make({ draft, facts, site: siteColoursOf(tx, facts), around: aroundIn(tx, found, facts) })
-	keepDraft(tx, begun.id, version + 1, fresh.draft, { at: stamp.at, by: viewer.person })
+	keepDraft(tx, version + 1, fresh.draft, facts, { at: stamp.at, by: viewer.person })
 	append(tx, stamp, viewer, {
 		act: 'draft started',
 		object: `proposal ${begun.id}`,

@@ -62,9 +62,9 @@ import { readCollection } from '@/db/studio/collection/read'
 import { toApply } from '@/db/studio/collection/to-apply'
 import { hireStaff } from '@/db/studio/hire'
 import { rateEffects } from '@/db/studio/rate-effects'
-import { readRates, saveRates } from '@/db/studio/rates'
 import { seasonDrafts, seasonNames } from '@/db/studio/ready-drafts'
 import { remindAll } from '@/db/studio/remind-all'
+import { readRates, saveRates } from '@/db/studio/save-rates'
 import { seasonPage } from '@/db/studio/season-page'
 import { clientsWithout, listSeasons, planSeason } from '@/db/studio/seasons'
 import { endStaff, listStaff } from '@/db/studio/staff'
@@ -478,8 +478,8 @@ export const rows: Readonly<Record<string, Row>> = {
 	)((viewer, _, { stamp }) =>
 		hireStaff(viewer, { name: 'Perrin Ashgrove', address: 'perrin@sedgeandlantern.example', role: 'helper' }, stamp()),
 	),
-	'studio/rates readRates': row('studio', designerReads)((viewer) => readRates(viewer)),
-	'studio/rates saveRates': row(
+	'studio/save-rates readRates': row('studio', designerReads)((viewer) => readRates(viewer)),
+	'studio/save-rates saveRates': row(
 		'studio',
 		designerDoes,
 	)((viewer, _, { stamp }) =>

@@ -53,12 +53,12 @@ describe('a material', () => {
 		})
 	})
 
-	test('changed, is bought in the new pack; the one before is put aside and stays', async () => {
+	test('changed, is bought in the new pack; the one before is put aside and stays, and the draft that names it is weighed anew', async () => {
 		const { material, pack } = found((await listMaterials(await designer()))[0])
 		const { did } = await changesOf(of.folder(), () =>
 			save(material.id, { ...holly, name: 'Another name' }, { ...sold, priceCents: 2100 }),
 		)
-		expect(did).toEqual({ event: '+1', material: '~1', pack: '+1 ~1', supplier: '+1', trait: '~1' })
+		expect(did).toEqual({ event: '+1', material: '~1', pack: '+1 ~1', proposal: '~1', supplier: '+1', trait: '~1' })
 		expect((await row('Another name')).pack).toMatchObject({ priceCents: 2100 })
 		const retired = stranger(of.folder(), (sqlite) =>
 			sqlite.prepare('SELECT retired_at FROM pack WHERE id = ?').pluck().get(pack?.id),

@@ -95,7 +95,7 @@ describe('a draft saved', () => {
 			...kept,
 			options: kept.options.map((option) => ({ ...option, name: 'Bark' })),
 		}))
-		expect(await row(idOf('bicycles'))).toMatchObject({ palette: 'Bark', paletteCount: 1, valueCents: null })
+		expect(await row(idOf('bicycles'))).toMatchObject({ palette: 'Bark', paletteCount: 1 })
 		await redraft('bicycles', (kept) => ({ ...kept, options: [] }))
 		expect(await row(idOf('bicycles'))).toMatchObject({ palette: '', paletteCount: 0, paletteHexes: '' })
 	})

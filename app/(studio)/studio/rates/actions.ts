@@ -1,7 +1,7 @@
 'use server'
 import { stamp } from '@/app/server/start/clock'
 import { isDenied, refused, studioAction } from '@/app/server/studio/studio-action'
-import { saveRates as keepRates } from '@/db/studio/rates'
+import { saveRates as keepRates } from '@/db/studio/save-rates'
 import { saveRatesForm } from '@/lib/forms/rates/rates-form'
 
 const page = () => '/studio/rates'
