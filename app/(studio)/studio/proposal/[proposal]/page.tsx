@@ -74,6 +74,9 @@ export default async function Desk({ params, searchParams }: PageProps<'/studio/
 					<span className="text-soft">an earlier season, the collection, another client or a recipe</span>
 				</p>
 			)}
+			<noscript>
+				<p className="said mt-5">This page needs scripts: what is changed here is kept as it is typed.</p>
+			</noscript>
 			<Editor
 				proposal={id}
 				version={desk.version}

@@ -17,12 +17,14 @@ type Props = Part<readonly Line[]> &
 		readonly where: LinesOf
 		/** The path at which an empty list is met. */
 		readonly addAt: string
+		/** Puts the same into the other containers; null where there are none. */
+		readonly onSpread?: (() => void) | null
 	}
 
 const holdingWords = { sold: 'sold', lent: 'lent', own: 'client’s own' } as const
 
 /** What goes in, line by line: material, count, whose it is. */
-export function Lines({ value, onChange, errors, path, known, of, where, addAt, ...swapping }: Props) {
+export function Lines({ value, onChange, errors, path, known, of, where, addAt, onSpread = null, ...swapping }: Props) {
 	const { takeOut, goTo } = useRemoval()
 	const [first] = known.materials
 	const add = () => {
@@ -50,9 +52,12 @@ export function Lines({ value, onChange, errors, path, known, of, where, addAt, 
 					))}
 				</WithPutBack>
 			</ul>
-			<Does at={addAt} onClick={add}>
-				Add a line<span className="sr-only"> to {of}</span>
-			</Does>
+			<p className="flex flex-wrap gap-x-6">
+				<Does at={addAt} onClick={add}>
+					Add a line<span className="sr-only"> to {of}</span>
+				</Does>
+				{onSpread && value.length > 0 && <Does onClick={onSpread}>Put the same into the others</Does>}
+			</p>
 		</div>
 	)
 }

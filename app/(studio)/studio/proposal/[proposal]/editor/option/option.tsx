@@ -10,7 +10,7 @@ import { type OfPots, Pot } from './pot'
 import { Recipes } from './recipes'
 import { Seen } from './seen'
 
-type Props = Omit<OfPots, 'called'> & {
+type Props = Omit<OfPots, 'called' | 'onSpread'> & {
 	readonly number: number
 	readonly hasSupplement: boolean
 	/** Puts other things into its containers; what was there can be put back. */
@@ -73,13 +73,12 @@ export function OptionFields({ number, hasSupplement, onReplace, onCopy, onGrow,
 			<Recipes recipes={known.recipes} of={called} option={value.key} canGrow={hasGrown(value)} onGrow={onGrow} />
 			{containers.map((pot, index) => (
 				<div key={pot.id} className="mt-4">
-					<div className="flex flex-wrap items-baseline justify-between gap-x-4">
-						<h3 className="font-semibold">{pot.name}</h3>
-						{index === 0 && containers.length > 1 && (
-							<Does onClick={() => onReplace(spread(value, containers))}>Put the same into the others</Does>
-						)}
-					</div>
-					<Pot pot={pot} called={called} {...of} />
+					<Pot
+						pot={pot}
+						called={called}
+						onSpread={index === 0 && containers.length > 1 ? () => onReplace(spread(value, containers)) : null}
+						{...of}
+					/>
 				</div>
 			))}
 		</fieldset>

@@ -1,4 +1,5 @@
 'use client'
+import { quantity } from '@/lib/format/words'
 import type { DeskOption } from '@/lib/proposal/desk/desk'
 import { inPot } from '@/lib/proposal/desk/removed/lines-of'
 import type { StandIn } from '@/lib/proposal/desk/stand-in'
@@ -6,6 +7,7 @@ import { swapped } from '@/lib/proposal/desk/swapped'
 import type { Known, Option, Part } from '../known'
 import type { FindOthers, Where } from './another'
 import { Findings } from './findings'
+import { Folded } from './folded'
 import { Lines } from './lines'
 
 type Named = { readonly id: string; readonly name: string }
@@ -17,6 +19,8 @@ export type OfPots = Part<Option> & {
 	readonly desk: DeskOption | undefined
 	readonly findOthers: FindOthers
 	readonly onNote: (container: string, check: string, note: string) => void
+	/** Puts what is in it into the others as well; null of all but the first of several. */
+	readonly onSpread: (() => void) | null
 }
 
 /** One material replaced by another in the containers named. */
@@ -29,26 +33,30 @@ const swappedIn = (option: Option, where: readonly Named[], from: string, to: St
 
 /** What a palette puts into one container, and what the checks say of it. */
 export function Pot({ pot, ...of }: OfPots & { readonly pot: Named }) {
-	const { value, onChange, errors, path, called, known, containers, desk, findOthers, onNote } = of
+	const { value, onChange, errors, path, called, known, containers, desk, findOthers, onNote, onSpread } = of
 	const name = `${called}, ${pot.name}`
 	const at = value.pots.findIndex(({ container }) => container === pot.id)
+	const lines = value.pots[at]?.lines ?? []
 	const swap = (from: string, to: StandIn, where: Where) =>
 		onChange(swappedIn(value, where === 'everywhere' ? containers : [pot], from, to))
 	return (
 		<>
-			<Lines
-				value={value.pots[at]?.lines ?? []}
-				onChange={(lines) => onChange(inPot(value, pot.id, () => [...lines]))}
-				errors={errors}
-				path={`${path}.pots.${at < 0 ? value.pots.length : at}.lines`}
-				known={known}
-				of={name}
-				where={{ option: value.key, container: pot.id }}
-				addAt={`${path}.pots.${pot.id}`}
-				isOneOfMany={containers.length > 1}
-				findOthers={(material) => findOthers(material, pot.id)}
-				onSwap={swap}
-			/>
+			<Folded title={pot.name} says={quantity(lines.length, 'line')} hasMuch={lines.length > 0}>
+				<Lines
+					value={lines}
+					onChange={(lines) => onChange(inPot(value, pot.id, () => [...lines]))}
+					errors={errors}
+					path={`${path}.pots.${at < 0 ? value.pots.length : at}.lines`}
+					known={known}
+					of={name}
+					where={{ option: value.key, container: pot.id }}
+					addAt={`${path}.pots.${pot.id}`}
+					isOneOfMany={containers.length > 1}
+					findOthers={(material) => findOthers(material, pot.id)}
+					onSwap={swap}
+					onSpread={onSpread}
+				/>
+			</Folded>
 			{desk?.pots
 				.filter(({ container }) => container === pot.id)
 				.map((state) => (

@@ -4,6 +4,11 @@ import { boxId } from '../box'
 
 type Wanted = { readonly id: string; readonly from: Element | null }
 
+/** What is folded away cannot be reached. */
+function unfold(box: Element): void {
+	for (let at = box.closest('details'); at !== null; at = at.parentElement?.closest('details') ?? null) at.open = true
+}
+
 /**
  * Moves the focus to a box of the desk as soon as it is there, so that it never falls back to the top of the page; not
  * when the designer has gone elsewhere meanwhile.
@@ -18,7 +23,9 @@ export function useFocus(): (path: string) => void {
 		const isElsewhere = now !== null && now !== document.body && now !== from
 		if (!isElsewhere && box === null) return
 		wanted.current = null
-		if (!isElsewhere) box?.focus()
+		if (isElsewhere || box === null) return
+		unfold(box)
+		box.focus()
 	})
 	return useCallback((path) => {
 		wanted.current = { id: boxId(path), from: document.activeElement }
