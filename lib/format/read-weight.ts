@@ -2,9 +2,13 @@ import type { LengthUnit } from './length'
 import { kgPerPound } from './weight'
 
 const to = (decimals: number, value: number) => Math.round(value * 10 ** decimals) / 10 ** decimals
+/** Of the avoirdupois pound (NIST Handbook 44, Appendix C). */
+const ouncesPerPound = 16
 const inKg: Readonly<Record<string, number>> = {
 	...Object.fromEntries(['lb', 'lb.', 'lbs', 'lbs.', 'pound', 'pounds'].map((each) => [each, kgPerPound])),
+	...Object.fromEntries(['oz', 'oz.', 'ounce', 'ounces'].map((each) => [each, kgPerPound / ouncesPerPound])),
 	...Object.fromEntries(['kg', 'kg.', 'kilo', 'kilos'].map((each) => [each, 1])),
+	...Object.fromEntries(['g', 'g.', 'gram', 'grams'].map((each) => [each, 0.001])),
 }
 const unitOf = (unit: LengthUnit) => (unit === 'in' ? 'lb' : 'kg')
 

@@ -37,7 +37,13 @@ const openOf = async (key: ClientKey) =>
 
 describe('the agreements of the cast', () => {
 	test.each([
-		[2026, [['inn', 'signed']]],
+		[
+			2026,
+			[
+				['inn', 'signed'],
+				['bakery', 'to be signed'],
+			],
+		],
 		[
 			2027,
 			[
@@ -46,7 +52,7 @@ describe('the agreements of the cast', () => {
 				['bakery', 'to be signed'],
 			],
 		],
-	] as const)('that hold in %i', async (year, expected) => {
+	] as const)('on the list of %i', async (year, expected) => {
 		const { rows } = found(await listAgreements(designer, year, now()))
 		expect(rows.map(({ client, state }) => [client, state.is])).toEqual(
 			expected.map(([key, state]) => [cast.clients[key].id, state]),

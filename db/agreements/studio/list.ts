@@ -23,7 +23,13 @@ function yearsIn(db: Reading, ...also: readonly number[]): number[] {
 	return [...new Set([...years, ...also])].toSorted((a, b) => b - a)
 }
 
-/** Every agreement of a year, those to be signed soonest first; without a year the one that it is today. */
+const waiting = (today: Day) =>
+	and(eq(agreement.state, 'to be signed'), gte(agreement.to, today), isNull(client.archivedAt))
+
+/**
+ * Every agreement of a year, those to be signed soonest first; without a year the one that it is today. Whatever waits
+ * for a signature stands on the present year's list: in its last weeks that is most of the next one.
+ */
 export async function listAgreements(
 	viewer: Viewer,
 	asked: number | undefined,
@@ -35,16 +41,18 @@ export async function listAgreements(
 		if (house === undefined) return undefined
 		const { timeZone, currency } = house
 		const today = dayOf(at, timeZone)
-		const year = asked ?? Number(today.slice(0, 4))
+		const thisYear = Number(today.slice(0, 4))
+		const year = asked ?? thisYear
+		const listed = year === thisYear ? or(inYear(year), waiting(today)) : inYear(year)
 		const rows = db
 			.select({ row: agreement, client })
 			.from(agreement)
 			.innerJoin(client, eq(client.id, agreement.clientId))
-			.where(and(inYear(year), isNull(client.archivedAt)))
+			.where(and(listed, isNull(client.archivedAt)))
 			.orderBy(asc(agreement.signBy), asc(client.name), asc(agreement.id))
 			.all()
 		return {
-			...{ today, year, timeZone, currency, years: yearsIn(db, year, Number(today.slice(0, 4))) },
+			...{ today, year, timeZone, currency, years: yearsIn(db, year, thisYear) },
 			rows: rows.map(({ row, client: { id, name } }) => ({
 				...row,
 				...{ client: id, name, state: standingOf(row, today) },
@@ -52,9 +60,6 @@ export async function listAgreements(
 		}
 	})
 }
-
-const waiting = (today: Day) =>
-	and(eq(agreement.state, 'to be signed'), gte(agreement.to, today), isNull(client.archivedAt))
 
 /** Those that wait for a signature today, the soonest to be signed first. */
 export const waitingIn = (db: Reading, today: Day) =>

@@ -4,6 +4,7 @@ import { forms } from '../../recipe/look'
 import { lightNeeds } from '../../recipe/traits'
 import { decimalField, emptyOr, hexField, text } from '../fields'
 import { lengthField } from '../places/length-field'
+import { weightField } from '../places/weight-field'
 import { zoneField } from '../places/zone-field'
 
 const monthField = z
@@ -12,7 +13,7 @@ const monthField = z
 	.transform(Number)
 const wholeField = (max: number) => decimalField(1, max).refine(Number.isInteger, 'Give a whole number.')
 
-/** How a piece of a material looks, and what it needs and does outside; lengths in the studio's units. */
+/** How a piece of a material looks, and what it needs and does outside; lengths and weights in the studio's units. */
 export const traitFields = (unit: LengthUnit) => ({
 	form: z.enum(forms, 'Choose what it looks like.'),
 	secondHex: emptyOr(hexField),
@@ -26,7 +27,7 @@ export const traitFields = (unit: LengthUnit) => ({
 	needs: z.enum(lightNeeds, 'Choose the light that it needs.'),
 	spacingCm: emptyOr(lengthField(1, 500, unit)),
 	rootBallLitres: emptyOr(decimalField(0.01, 500)),
-	kgEach: emptyOr(decimalField(0, 500)),
+	kgEach: emptyOr(weightField(500, unit)),
 	watts: emptyOr(decimalField(0, 5000)),
 	mostEndToEnd: emptyOr(wholeField(200)),
 	regulated: text(200),

@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import type { LengthUnit } from '../../format/length'
+import { typedWeight, weightUnlessChanged } from '../../format/read-weight'
 import { typedLength, unlessChanged } from '../../format/typed-length'
 import { zoneText } from '../places/zone-field'
 import type { Typed } from '../read'
@@ -17,17 +18,29 @@ const unknown: Typed = { form: 'short needle', needs: 'any', hadFrom: '1', hadTo
 export function traitText(traits: TraitValues | null, unit: LengthUnit): Typed {
 	if (traits === null) return unknown
 	const length = (cm: number | null) => (cm === null ? '' : typedLength(cm, unit))
-	const { lengthCm, acrossCm, spacingCm, secondHex, zone, form, needs, regulated, ...numbers } = traits
+	const { lengthCm, acrossCm, spacingCm, kgEach, secondHex, zone, form, needs, regulated, ...numbers } = traits
 	const counted = Object.fromEntries(Object.entries(numbers).map(([name, value]) => [name, text(value)]))
-	const measured = { lengthCm: length(lengthCm), acrossCm: length(acrossCm), spacingCm: length(spacingCm) }
+	const measured = {
+		lengthCm: length(lengthCm),
+		acrossCm: length(acrossCm),
+		spacingCm: length(spacingCm),
+		kgEach: kgEach === null ? '' : typedWeight(kgEach, unit),
+	}
 	return { form, needs, regulated, secondHex: secondHex ?? '', zone: zoneText(zone), ...measured, ...counted }
 }
 
 type Lengths = Pick<TraitValues, 'lengthCm' | 'acrossCm' | 'spacingCm'>
+type Measures = Lengths & Pick<TraitValues, 'kgEach'>
 
-/** The lengths of a card that came back: what was not changed stays as it was kept. */
-export function keptTraits<T extends Lengths>(fields: T, kept: Lengths | null, unit: LengthUnit): T {
+/** The lengths and the weight of a card that came back: what was not changed stays as it was kept. */
+export function keptTraits<T extends Measures>(fields: T, kept: Measures | null, unit: LengthUnit): T {
 	if (kept === null) return fields
 	const length = (name: keyof Lengths) => unlessChanged(fields[name], kept[name], unit)
-	return { ...fields, lengthCm: length('lengthCm'), acrossCm: length('acrossCm'), spacingCm: length('spacingCm') }
+	return {
+		...fields,
+		lengthCm: length('lengthCm'),
+		acrossCm: length('acrossCm'),
+		spacingCm: length('spacingCm'),
+		kgEach: weightUnlessChanged(fields.kgEach, kept.kgEach, unit),
+	}
 }

@@ -59,6 +59,22 @@ describe('the list of a year', () => {
 		expect(await ids(2029)).toEqual([writing])
 	})
 
+	test('of the present year holds what waits for a signature, whichever year it is for', async () => {
+		const terms = await termsFor('vet')
+		const { agreement, hash } = await issued('vet', { ...terms, from: day('2027-11-01'), to: day('2028-10-31') })
+		const ids = async (year?: number) =>
+			found(await listAgreements(await of.as('designer'), year, of.stamp())).rows.map(({ id }) => id)
+		expect(await agreementsToSign(await of.as('designer'), of.stamp())).toBe(1)
+		expect([await ids(), await ids(2026), await ids(2027), await ids(2025)]).toEqual([
+			[agreement],
+			[agreement],
+			[agreement],
+			[],
+		])
+		must('paper', await paper(agreement, hash))
+		expect([await ids(), await ids(2027)]).toEqual([[], [agreement]])
+	})
+
 	test('leaves out who was erased', async () => {
 		await issued('vet')
 		await eraseClient(await of.as('designer'), of.cast().clients.vet.id, of.stamp())

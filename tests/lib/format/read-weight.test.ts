@@ -13,6 +13,9 @@ describe('a weight as people write it', () => {
 		['12.75KG', 'in', 12.75],
 		['26 lbs', 'cm', 11.79340162],
 		['1 pound', 'cm', 0.45359237],
+		['3 oz', 'in', 0.08504856938],
+		['16 ounces', 'cm', 0.45359237],
+		['90 g', 'in', 0.09],
 		['.5', 'cm', 0.5],
 		[' 0 ', 'in', 0],
 	] as const)('“%s” where one measures in %s: %d kg', (typed, unit, kg) => {

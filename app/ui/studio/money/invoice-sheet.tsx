@@ -79,7 +79,7 @@ export function InvoiceSheet({ invoice, notes, standing }: Props) {
 				</p>
 			))}
 			<p className="mt-6 text-lg font-semibold">{standsInWords(standing, money)}</p>
-			{invoice.pay !== '' && (
+			{invoice.pay !== '' && standing.openCents > 0 && (
 				<section className="whole mt-6" aria-labelledby="pay">
 					<h2 id="pay" className="text-xl">
 						How to pay

@@ -72,6 +72,7 @@ describe('figures at their bounds', () => {
 		['saveContainer', 'walkLeftCm', ['48 1/2', '48½', '7/16', '48"', '120 cm', '48.0625'], ['788', '0.00001']],
 		['saveMaterial', 'lengthCm', ['', '18 9/16', '46 cm', '393'], ['0', '394', '-4']],
 		['saveContainer', 'vesselKg', ['0', '2000 kg', '4409.245'], ['2000.001 kg', '4409.246']],
+		['saveMaterial', 'kgEach', ['', '0', '3 oz', '90 g', '500 kg'], ['500.001 kg', '-1', '3 stone']],
 		['keepStock', 'quantity', ['0', '12.125', '100000'], ['100000.001', '0.0001']],
 		['keepStock', 'usesBefore', ['0', '100'], ['101', '1.5']],
 		['saveSupplier', 'leadDays', ['0', '365'], ['366', '0.5']],

@@ -26,7 +26,7 @@ const fir = {
 	needs: 'any',
 	spacingCm: '',
 	rootBallLitres: '',
-	kgEach: '0.14',
+	kgEach: '0.14 kg',
 	watts: '',
 	mostEndToEnd: '',
 	regulated: '',

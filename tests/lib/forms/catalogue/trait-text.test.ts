@@ -24,7 +24,8 @@ const holly = {
 } as const
 
 test.each(['in', 'cm'] as const)('the traits of a material come back as they were, in %s', (unit) => {
-	expect(z.strictObject(traitFields(unit)).parse(traitText(holly, unit))).toEqual(holly)
+	const back = z.strictObject(traitFields(unit)).parse(traitText(holly, unit))
+	expect(keptTraits(back, holly, unit)).toEqual(holly)
 	const bare = {
 		...holly,
 		secondHex: null,
@@ -35,6 +36,19 @@ test.each(['in', 'cm'] as const)('the traits of a material come back as they wer
 		kgEach: null,
 	}
 	expect(z.strictObject(traitFields(unit)).parse(traitText(bare, unit))).toEqual(bare)
+})
+
+test('a piece is weighed in pounds or kilograms, and in ounces or grams by name', () => {
+	const kgEach = (typed: string, unit: 'in' | 'cm') =>
+		z.strictObject(traitFields(unit)).parse({ ...traitText(holly, unit), kgEach: typed }).kgEach
+	expect(traitText(holly, 'in')).toMatchObject({ kgEach: '0.198' })
+	expect(traitText(holly, 'cm')).toMatchObject({ kgEach: '0.09' })
+	expect([kgEach('2', 'in'), kgEach('2', 'cm'), kgEach('8 oz', 'in'), kgEach('', 'in')]).toEqual([
+		0.90718474,
+		2,
+		0.226796185,
+		null,
+	])
 })
 
 test('a material that nobody has described does well all year', () => {
@@ -48,9 +62,10 @@ test('a material that nobody has described does well all year', () => {
 })
 
 test('a card that was measured in centimetres is kept as it was when it is saved in inches', () => {
-	const metric = { ...holly, lengthCm: 61, acrossCm: 18.5 }
+	const metric = { ...holly, lengthCm: 61, acrossCm: 18.5, kgEach: 0.085 }
 	const saved = z.strictObject(traitFields('in')).parse({ ...traitText(metric, 'in'), spacingCm: '6' })
 	expect(saved.lengthCm).not.toBe(61)
+	expect(saved.kgEach).not.toBe(0.085)
 	expect(keptTraits(saved, metric, 'in')).toEqual({ ...metric, spacingCm: 15.24 })
 	expect(keptTraits(saved, null, 'in')).toEqual(saved)
 })

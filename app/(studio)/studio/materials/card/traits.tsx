@@ -22,10 +22,15 @@ export const traitLabels = {
 	needs: 'Light',
 	spacingCm: 'Spacing (live plants)',
 	rootBallLitres: 'Root ball, litres (live plants)',
-	kgEach: 'Weight of one piece, kg',
+	kgEach: 'Weight of one piece',
 	watts: 'Watts of a string (lights)',
 	mostEndToEnd: 'Strings end to end at most (lights)',
 	regulated: 'Regulated trade, if any (quarantine, invasive)',
+}
+
+const weighs: Readonly<Record<LengthUnit, string>> = {
+	in: 'In pounds. Another unit with its name: 3 oz.',
+	cm: 'In kilograms. Another unit with its name: 90 g.',
 }
 
 type Props = { readonly typed: Typed; readonly errors: FieldErrors; readonly unit: LengthUnit }
@@ -62,7 +67,7 @@ export function Traits({ typed, errors, unit }: Props) {
 				{choice('needs', same(lightNeeds))}
 				{field('spacingCm', length)}
 				{field('rootBallLitres', number)}
-				{field('kgEach', number)}
+				{field('kgEach', { ...number, hint: weighs[unit] })}
 				{field('watts', number)}
 				{field('mostEndToEnd', number)}
 			</div>

@@ -22,8 +22,7 @@ export function Folded({ title, says, hasMuch, children }: Props) {
 	return (
 		<details open={isOpen} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
 			<summary className="cursor-pointer py-1">
-				<h3 className="inline font-semibold">{title}</h3>{' '}
-				<span className="ms-2 text-sm text-soft">{says}</span>
+				<h3 className="inline font-semibold">{title}</h3> <span className="ms-2 text-sm text-soft">{says}</span>
 			</summary>
 			{children}
 		</details>
