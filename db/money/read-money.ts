@@ -1,11 +1,11 @@
-import { asc, inArray, isNull } from 'drizzle-orm'
+import { and, asc, eq, inArray, isNull } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import { type LateList, lateList } from '@/lib/money/late/late-list'
 import { type Account, accountOf } from '@/lib/money/ledger/account'
 import { type Day, dayOf, type Moment } from '@/lib/units/day'
 import type { ClientId } from '@/lib/units/id'
 import { type Reading, read } from '../open'
-import { client, invoiceAsked, studio } from '../schema'
+import { client, invoice, invoiceAsked, studio } from '../schema'
 import type { Stamp } from '../stamp'
 import { denied } from '../viewer'
 import { billsFrom } from './bills/begun'
@@ -89,7 +89,11 @@ export async function readLate(
 	return read((db) => {
 		const [house] = db.select().from(studio).all()
 		if (house === undefined) return undefined
-		const ids = db.select({ id: client.id }).from(client).where(isNull(client.archivedAt)).all()
+		const ids = db
+			.selectDistinct({ id: invoice.clientId })
+			.from(invoice)
+			.innerJoin(client, and(eq(client.id, invoice.clientId), isNull(client.archivedAt)))
+			.all()
 		const ledgers = ledgersOf(
 			db,
 			ids.map(({ id }) => id),

@@ -1,4 +1,4 @@
-import { and, asc, desc, eq, isNull, notInArray, sql } from 'drizzle-orm'
+import { and, asc, desc, eq, isNull, notExists, sql } from 'drizzle-orm'
 import type { Viewer } from '@/lib/access/viewer'
 import type { Quarter } from '@/lib/season/season'
 import type { Day } from '@/lib/units/day'
@@ -25,17 +25,18 @@ export async function clientsWithout(
 ): Promise<{ count: number; first: { id: ClientId; name: string }[] }> {
 	if (denied(viewer, 'see the season', null) !== null) return { count: 0, first: [] }
 	return read((db) => {
-		const taken = db.select({ id: proposal.clientId }).from(proposal).where(eq(proposal.seasonId, of))
-		const without = and(isNull(client.archivedAt), notInArray(client.id, taken))
-		const [all] = db.select({ n: sql<number>`count(*)` }).from(client).where(without).all()
-		const first = db
-			.select({ id: client.id, name: client.name })
+		const theirs = db
+			.select({ id: proposal.id })
+			.from(proposal)
+			.where(and(eq(proposal.clientId, client.id), eq(proposal.seasonId, of)))
+		const rows = db
+			.select({ id: client.id, name: client.name, count: sql<number>`count(*) OVER ()` })
 			.from(client)
-			.where(without)
+			.where(and(isNull(client.archivedAt), notExists(theirs)))
 			.orderBy(asc(client.name))
 			.limit(50)
 			.all()
-		return { count: all?.n ?? 0, first }
+		return { count: rows[0]?.count ?? 0, first: rows.map(({ id, name }) => ({ id, name })) }
 	})
 }
 

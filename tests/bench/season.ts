@@ -1,5 +1,7 @@
 import { randomBytes } from 'node:crypto'
 import { v7 } from 'uuid'
+import { agreementsToSign } from '@/db/agreements/studio/list'
+import { readLate } from '@/db/money/read-money'
 import { closeDatabase, openDatabase } from '@/db/open'
 import { publish } from '@/db/proposals/publish'
 import type { Stamp } from '@/db/stamp'
@@ -75,6 +77,8 @@ async function asked({ folder, cast }: Site): Promise<number> {
 	await seasonPage(designer, { season: cast.seasons.winter, page: 1 }, stampOf(cast.now))
 	await listSeasons(designer)
 	await clientsWithout(designer, cast.seasons.winter)
+	await agreementsToSign(designer, stampOf(cast.now))
+	await readLate(designer, stampOf(cast.now))
 	statement.all = all
 	closeDatabase()
 	return count
