@@ -90,7 +90,7 @@ test('a statement adds up to the cent, on the page, at the client’s door and a
 	await expect(statement).toContainText('Back to their account')
 
 	const opening = balanceIn(String(await statement.getByText(/^Before 1 January/).textContent()))
-	const closing = balanceIn(String(await statement.getByText(/^On 31 December/).textContent()))
+	const closing = balanceIn(String(await statement.getByText(/^At the end: /).textContent()))
 	const lines = await linesOn(page)
 	expect(opening).toBe(-5000)
 	expect(lines.map(({ what }) => what.replace(/ .*/, ''))).toEqual(
@@ -121,5 +121,5 @@ test('a statement adds up to the cent, on the page, at the client’s door and a
 	const client = await as('approvedApprover', phone)
 	await client.goto(`/home/${id}/account`)
 	expect(await linesOn(client)).toEqual(lines)
-	expect(balanceIn(String(await client.getByText(/^On 31 December/).textContent()))).toBe(closing)
+	expect(balanceIn(String(await client.getByText(/^At the end: /).textContent()))).toBe(closing)
 })

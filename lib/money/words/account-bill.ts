@@ -15,28 +15,29 @@ export type BillView = {
 	readonly stands: string
 	readonly invoices: readonly InvoiceNumber[]
 	readonly isOpen: boolean
+	readonly isToCome: boolean
 }
 
 type Of = { readonly bill: Bill; readonly about: string; readonly invoices: readonly InvoiceNumber[] }
 
+type Stands = Pick<BillView, 'stands' | 'isOpen' | 'isToCome'>
+
 /** Paid, open and until when, or still to come; the day of that stands with the bill. */
-function stands({ invoices }: Of, account: Account, money: MoneyFormat): string {
+function standingOf({ invoices }: Of, account: Account, money: MoneyFormat): Stands {
 	const sent = account.invoices.filter(({ number }) => invoices.includes(number))
-	if (sent.length === 0) return 'to come'
+	if (sent.length === 0) return { stands: 'to come', isOpen: false, isToCome: true }
 	const [first, ...more] = sent.filter(({ openCents }) => openCents > 0)
-	if (first === undefined) return 'paid'
+	if (first === undefined) return { stands: 'paid', isOpen: false, isToCome: false }
 	const open = sum([first, ...more].map(({ openCents }) => openCents))
-	return `${money(open)} open, due ${fullDay(first.dueOn)}`
+	return { stands: `${money(open)} open, due ${fullDay(first.dueOn)}`, isOpen: true, isToCome: false }
 }
 
 export function billView(of: Of, account: Account, money: MoneyFormat): BillView {
-	const said = stands(of, account, money)
 	return {
 		key: of.bill.key,
 		about: capital(of.about),
 		words: of.invoices.length > 0 ? askedInWords(of.bill, money) : billInWords(of.bill, money),
-		stands: said,
 		invoices: of.invoices,
-		isOpen: said !== 'paid',
+		...standingOf(of, account, money),
 	}
 }

@@ -22,7 +22,7 @@ export type StatementView = {
 	readonly closing: string
 }
 
-/** What was owed on the eve of the first day, each entry, and what is owed on the last, in words and figures. */
+/** What was owed on the eve of the first day, each entry, and what is owed after the last, in words and figures. */
 export function statementView(of: Statement, ledger: Ledger, money: MoneyFormat): StatementView {
 	const sided = (amount: Cents) => (amount < 0 ? '' : money(amount))
 	return {
@@ -35,6 +35,6 @@ export function statementView(of: Statement, ledger: Ledger, money: MoneyFormat)
 			paid: sided(cents(-amount)),
 			balance: money(balanceCents),
 		})),
-		closing: `On ${fullDay(of.to)}: ${balanceInWords(of.closingCents, money)}`,
+		closing: `At the end: ${balanceInWords(of.closingCents, money)}`,
 	}
 }

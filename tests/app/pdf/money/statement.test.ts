@@ -62,7 +62,7 @@ describe('the file of a statement', () => {
 			'$120.00 −$25.00',
 			'Written off from invoice 2026-0001: shop closed for good $5.00 −$30.00',
 			'Together $1,086.31 $1,426.31 −$30.00',
-			'On 31 December 2026:',
+			'At the end:',
 		])
 			expect(text).toContain(bare(each))
 	})

@@ -47,7 +47,7 @@ test('a statement in words', () => {
 	const view = statementView(statement(ledger.slice(0, 4), yearSpan(2026)), ledger, money)
 	expect([view.opening, view.closing]).toEqual([
 		'Before 1 January 2026: Nothing to pay',
-		'On 31 December 2026: $46.05 kept as credit',
+		'At the end: $46.05 kept as credit',
 	])
 	expect(view.lines.map(({ day: on, charged, paid: back, balance }) => [on, charged, back, balance])).toEqual([
 		['9 October 2026', '$1,204.05', '', '$1,204.05'],

@@ -100,6 +100,9 @@ function attemptsOf({ typed, errors }: Attempt) {
 	}
 }
 
+/** Where a payment is written down on the page: on a phone below all else. */
+export const paymentId = 'payment'
+
 /** Everything that can be written into an account, the usual first. */
 export function Amounts({ client, today, invoices, attempt, money }: Props) {
 	const { pay, back, off } = attemptsOf(attempt)
@@ -108,7 +111,9 @@ export function Amounts({ client, today, invoices, attempt, money }: Props) {
 	return (
 		<div className="no-print">
 			<form action={payIn} className="max-w-md" noValidate>
-				<h2 className="text-2xl">A payment came</h2>
+				<h2 id={paymentId} className="scroll-mt-4 text-2xl">
+					A payment came
+				</h2>
 				<Hidden client={client} />
 				<Paid id="pay" client={client} today={today} attempt={pay} />
 				<Invoice id="pay" client={client} invoices={open} money={money} attempt={pay} none />

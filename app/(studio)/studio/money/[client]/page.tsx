@@ -19,7 +19,7 @@ import { billView } from '@/lib/money/words/account-bill'
 import { balanceInWords } from '@/lib/money/words/balance'
 import { statementView } from '@/lib/money/words/statement'
 import { cents } from '@/lib/units/cents'
-import { Amounts } from './amounts'
+import { Amounts, paymentId } from './amounts'
 import { Undo } from './undo'
 
 export const metadata: Metadata = { title: 'Account' }
@@ -50,7 +50,12 @@ export default async function StudioAccount({ params, searchParams }: PageProps<
 				<a href="/studio/money">Money</a>
 			</p>
 			<h1 className="text-4xl font-extrabold tracking-tight wrap-anywhere">{page.client.name}</h1>
-			<p className="mt-2 text-lg">{balanceInWords(cents(account.openCents - account.creditCents), money)}</p>
+			<p className="mt-2 flex flex-wrap items-center gap-x-6 text-lg">
+				{balanceInWords(cents(account.openCents - account.creditCents), money)}
+				<a href={`#${paymentId}`} className="does no-print inline-flex items-center lg:hidden">
+					A payment came
+				</a>
+			</p>
 			{kept !== undefined && (
 				<p className="said mt-5" role="status">
 					Written down.
