@@ -17,7 +17,7 @@ export function SeasonMark({ quarter, size = 24 }: { quarter: Quarter; size?: nu
 			height={size}
 			viewBox="0 0 24 24"
 			aria-hidden="true"
-			className="text-season"
+			className="shrink-0 text-season"
 		>
 			<path
 				d={drawings[quarter]}

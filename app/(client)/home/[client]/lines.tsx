@@ -71,10 +71,14 @@ export function Season({ line, money }: { readonly line: HomeLine; readonly mone
 						{isAgreed && palette !== '' && ` · ${palette}`}
 					</span>
 				</span>
-				<span className="w-16 shrink-0">
-					<Colours hexes={paletteHexes} height={28} />
+				<span className="flex shrink-0 flex-col items-end gap-x-4 gap-y-1 sm:flex-row sm:items-center">
+					<span className="w-16">
+						<Colours hexes={paletteHexes} height={28} />
+					</span>
+					<span className="text-end tabular-nums sm:w-24">
+						{isAgreed && totalCents !== null ? money(totalCents) : ''}
+					</span>
 				</span>
-				<span className="w-24 text-end tabular-nums">{isAgreed && totalCents !== null ? money(totalCents) : ''}</span>
 			</a>
 		</li>
 	)

@@ -3,12 +3,14 @@ import type { Bill } from '@/lib/money/bills/bill'
 import type { InvoiceNumber } from '@/lib/money/invoice/number'
 import type { Account } from '@/lib/money/ledger/account'
 import { owedInWords } from '@/lib/money/words/owed'
+import type { Day } from '@/lib/units/day'
 
 type Props = {
 	readonly client: string
 	readonly page: {
 		readonly currency: string
 		readonly account: Account
+		readonly today: Day
 		readonly bills: readonly {
 			readonly bill: Bill
 			readonly about: string
@@ -17,9 +19,9 @@ type Props = {
 	}
 }
 
-/** What is due next, with the way to the account. */
-export function Owed({ client, page: { account, bills, currency } }: Props) {
-	const words = owedInWords(account, bills, moneyFormat(currency))
+/** What is open or comes next, with the way to the account. */
+export function Owed({ client, page: { account, bills, currency, today } }: Props) {
+	const words = owedInWords(account, bills, moneyFormat(currency), today)
 	if (words === null) return null
 	return (
 		<section className="mt-14" aria-labelledby="account">

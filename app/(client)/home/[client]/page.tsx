@@ -32,6 +32,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 	const agreements = await agreementsOf(who, idIn<'client'>(text), stamp())
 	const toSign = agreements.filter(needsName)
 	const account = await readAccount(who, idIn<'client'>(text), stamp())
+	const owes = account.ok && account.account.openCents > 0
 	const asked = home.lines.filter(needsAnswer)
 	const next = home.lines.filter(({ state }) => state === 'approved').toSorted(byWindow)
 	const others = home.lines.filter((line) => !needsAnswer(line))
@@ -53,7 +54,7 @@ export default async function Home({ params }: PageProps<'/home/[client]'>) {
 				{asked.map((line) => (
 					<Asked key={line.proposal} line={line} today={home.today} money={money} mayAnswer={mayAnswer} />
 				))}
-				{asked.length + toSign.length === 0 && <p className="mt-6 text-lg">Nothing waits for you.</p>}
+				{asked.length + toSign.length === 0 && !owes && <p className="mt-6 text-lg">Nothing waits for you.</p>}
 				{next.map((line) => (
 					<Next key={line.proposal} line={line} />
 				))}
