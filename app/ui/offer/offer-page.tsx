@@ -5,6 +5,7 @@ import type { OfferView } from '@/lib/proposal/offer/offer-view'
 import { isOut, type State } from '@/lib/proposal/state'
 import type { Hash } from '@/lib/record/hash'
 import { AnswerBar } from './answer-bar'
+import { BackToBefore } from './back-to-before'
 import { Changes } from './changes'
 import { chosenQuery, wholeQuery } from './chosen-query'
 import type { Look } from './drawn'
@@ -61,6 +62,7 @@ export function OfferPage({
 	const tint = wall && accent && `${bare(wall)}-${bare(accent)}`
 	return (
 		<article data-tint={tint}>
+			<BackToBefore />
 			{tint && <link rel="stylesheet" href={`/tint/${tint}.css`} precedence="tint" />}
 			<div>
 				<Hero

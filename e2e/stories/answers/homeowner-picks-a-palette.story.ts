@@ -92,3 +92,26 @@ test('an extra that is ticked before the scripts arrive is in the total as soon 
 	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toBeVisible()
 	await expect(page).toHaveURL(/extra=/)
 })
+
+test('the way back leads to what was there, also after a tap before the scripts arrived', async ({ as, cast }) => {
+	const page = await as('clapboardApprover', phone)
+	const held: (() => void)[] = []
+	const ready = new Promise<void>((resolve) => held.push(resolve))
+	await page.route('**/_next/static/**/*.js', async (route) => {
+		await ready
+		await route.continue()
+	})
+	const bar = page.getByRole('region', { name: 'Your answer' })
+	await page.goto(`/proposal/${cast.proposals.clapboard}`, { waitUntil: 'commit' })
+	await bar.getByRole('link', { name: 'Choose a palette' }).click()
+	await expect(page).toHaveURL(/#palettes$/)
+	for (const release of held) release()
+	// Scripts that have arrived give the entry of the history a state.
+	await expect.poll(() => page.evaluate(() => history.state !== null)).toBe(true)
+	await page.getByRole('link', { name: /^Put it on the wall\s*: Brass and navy$/ }).click()
+	await expect(bar).toContainText('Brass and navy')
+	await page.goBack()
+	await expect(bar).toContainText('Three palettes to choose from')
+	await page.goForward()
+	await expect(bar).toContainText('Brass and navy')
+})
