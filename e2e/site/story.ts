@@ -31,9 +31,13 @@ type Story = {
 	readonly as: As
 	/** What went wrong in any page without a word to anybody; a story takes out what it expects. */
 	readonly wrong: string[]
+	/** Every browser that a story has open: closed before its site stops, which else waits for them. */
+	readonly open: BrowserContext[]
 	/** Opens a watched browser at an address; closed when the story ends. */
 	readonly browse: (baseURL: string, options: BrowserContextOptions) => Promise<Page>
 }
+
+const closeAll = (open: readonly BrowserContext[]) => Promise.all(open.map((context) => context.close()))
 
 export const test = base.extend<Story>({
 	wrong: async ({ browserName: _ }, use) => {
@@ -41,29 +45,33 @@ export const test = base.extend<Story>({
 		await use(found)
 		expect(found).toEqual([])
 	},
-	browse: async ({ browser, wrong }, use) => {
-		const open: BrowserContext[] = []
+	open: async ({ browserName: _ }, use) => {
+		await use([])
+	},
+	browse: async ({ browser, wrong, open }, use) => {
 		await use(async (baseURL, options) => {
 			const context = await browser.newContext({ ...options, baseURL })
 			open.push(context)
 			await watch(context, wrong)
 			return context.newPage()
 		})
-		await Promise.all(open.map((context) => context.close()))
+		await closeAll(open)
 	},
 	mailbox: async ({ browserName: _ }, use) => {
 		const mailbox = await openMailbox()
 		await use(mailbox)
 		await mailbox.close()
 	},
-	site: async ({ mailbox }, use) => {
+	site: async ({ mailbox, open }, use) => {
 		const site = await startSite(mailbox.url)
 		await use(site)
+		await closeAll(open)
 		await site.stop()
 	},
-	emptySite: async ({ mailbox }, use) => {
+	emptySite: async ({ mailbox, open }, use) => {
 		const site = await startEmptySite(mailbox.url)
 		await use(site)
+		await closeAll(open)
 		await site.stop()
 	},
 	cast: async ({ site }, use) => {
