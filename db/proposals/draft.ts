@@ -53,7 +53,7 @@ function keepMaterials(tx: Tx, id: ProposalId, document: Draft): void {
 }
 
 /** While nothing is out, the ledger shows what the draft holds and comes to. */
-function showInLedger(tx: Tx, next: Draft, facts: Facts): void {
+export function showInLedger(tx: Tx, next: Draft, facts: Facts): void {
 	const [first, ...more] = next.options
 	const shown = {
 		...(weigh(next, facts) ?? unweighed),
@@ -74,18 +74,17 @@ export type Saved =
 
 export type Saving = { readonly proposal: ProposalId; readonly version: number; readonly draft: Draft }
 
-/** The next version of a draft, with what the ledger and the shelf know of it; whoever calls has looked who may. */
+/** The next version of a draft, with what the shelf knows of it; whoever calls has looked who may. */
 export function keepDraft(
 	tx: Tx,
+	id: ProposalId,
 	version: number,
 	next: Draft,
-	facts: Facts,
 	{ at, by }: { at: Moment; by: PersonId },
 ) {
 	const row = { version, document: JSON.stringify(next), updatedAt: at, updatedBy: by }
-	tx.update(draft).set(row).where(eq(draft.proposalId, facts.proposal)).run()
-	keepMaterials(tx, facts.proposal, next)
-	showInLedger(tx, next, facts)
+	tx.update(draft).set(row).where(eq(draft.proposalId, id)).run()
+	keepMaterials(tx, id, next)
 }
 
 /** Saves over the version that was read, and over no other: what was saved elsewhere meanwhile is handed back. */
@@ -101,8 +100,8 @@ export async function saveDraft(
 		const kept = draftOf(tx, id)
 		if (kept.version !== version)
 			return { ok: false, why: 'saved elsewhere', version: kept.version, theirs: kept.draft }
-		const facts = factsFor(tx, found, viewer.person)
-		keepDraft(tx, version + 1, next, facts, { at: stamp.at, by: viewer.person })
+		keepDraft(tx, id, version + 1, next, { at: stamp.at, by: viewer.person })
+		if (found.row.revisionNumber === 0) showInLedger(tx, next, factsFor(tx, found, viewer.person))
 		return { ok: true, version: version + 1 }
 	})
 }

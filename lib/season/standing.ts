@@ -8,19 +8,15 @@ import { quote } from '../pricing/quote/quote'
 import type { Rates } from '../pricing/rates'
 import type { Offer, OfferOption } from '../proposal/offer/offer'
 import { type Palettes, paletteAt, palettesInWords, pricesOf } from '../proposal/picked/palettes'
-import type { Cents } from '../units/cents'
+import { tenthsOf, type Weighed } from './weigh'
 
 export type Inputs = readonly { readonly key: string; readonly job: JobInputs }[]
 
 /** How a proposal shows in the season's ledger. With several palettes and none chosen, the one of least price stands for all. */
-export type Standing = {
+export type Standing = Weighed & {
 	readonly palette: string
 	readonly paletteCount: number
 	readonly paletteHexes: string
-	/** Before tax, as the margin beside it: sales tax is not the studio's. */
-	readonly valueCents: Cents
-	/** Tenths of a per cent. */
-	readonly marginTenths: number | null
 }
 
 export const hexesOf = ({ palette }: Pick<OfferOption, 'palette'>): string => palette.map(({ hex }) => hex).join(' ')
@@ -63,6 +59,6 @@ export function standing(
 		paletteCount: count,
 		paletteHexes: [taken.option, ...new Set(taken.places.values())].map(hexesOf).join(' '),
 		valueCents: quote(pricesOf(taken), choice).netCents,
-		marginTenths: margin === null ? null : Math.round(margin * 10),
+		marginTenths: tenthsOf(margin),
 	}
 }

@@ -8,11 +8,15 @@ import type { Facts } from '../proposal/facts'
 import { jobOf } from '../proposal/job-of'
 import type { Cents } from '../units/cents'
 
-/** Before tax; the margin in tenths of a per cent. */
+/** Before tax, for sales tax is not the studio's; the margin in tenths of a per cent. */
 export type Weighed = { readonly valueCents: Cents; readonly marginTenths: number | null }
 
 /** Of a draft that holds nothing to be priced. */
 export const unweighed = { valueCents: null, marginTenths: null }
+
+/** A margin as the ledger keeps it. */
+export const tenthsOf = (marginPercent: number | null): number | null =>
+	marginPercent === null ? null : Math.round(marginPercent * 10)
 
 /** What a draft comes to as it stands, by its palette of least price, with everything; null where nothing in it is priced. */
 export function weigh(draft: Draft, facts: Facts): Weighed | null {
@@ -28,6 +32,6 @@ export function weigh(draft: Draft, facts: Facts): Weighed | null {
 	const { marginPercent } = costing(least.list, least.costs, everything)
 	return {
 		valueCents: least.quote.netCents,
-		marginTenths: marginPercent === null ? null : Math.round(marginPercent * 10),
+		marginTenths: tenthsOf(marginPercent),
 	}
 }

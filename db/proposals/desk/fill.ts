@@ -10,7 +10,7 @@ import type { Stamp } from '../../stamp'
 import { type Denied, denied, hidden } from '../../viewer'
 import { beginIn } from '../begin'
 import { draftOf } from '../documents'
-import { keepDraft } from '../draft'
+import { keepDraft, showInLedger } from '../draft'
 import { factsFor, type Shared, siteColoursOf } from '../facts'
 import { findProposal } from '../find'
 import { aroundIn } from './around'
@@ -66,7 +66,8 @@ export function fillDraft<F extends Fresh>(
 		return { ok: false, why: 'left alone', proposal: begun.id }
 	const facts = factsFor(tx, found, viewer.person, shared)
 	const fresh = make({ draft, facts, site: siteColoursOf(tx, facts), around: aroundIn(tx, found, facts) })
-	keepDraft(tx, version + 1, fresh.draft, facts, { at: stamp.at, by: viewer.person })
+	keepDraft(tx, begun.id, version + 1, fresh.draft, { at: stamp.at, by: viewer.person })
+	showInLedger(tx, fresh.draft, facts)
 	append(tx, stamp, viewer, {
 		act: 'draft started',
 		object: `proposal ${begun.id}`,

@@ -1,7 +1,21 @@
+import type { Page } from '@playwright/test'
 import { groupOn, rowOf } from '../../site/season'
 import { expect, laptop, phone, test } from '../../site/story'
 
 const palettes = ['Rose and pewter', 'Brass and navy', 'Bone and charcoal'] as const
+
+/** Keeps a page's scripts from arriving until what is handed back is called. */
+async function holdScripts(page: Page): Promise<() => void> {
+	const held: (() => void)[] = []
+	const ready = new Promise<void>((resolve) => held.push(resolve))
+	await page.route('**/_next/static/**/*.js', async (route) => {
+		await ready
+		await route.continue()
+	})
+	return () => {
+		for (const release of held) release()
+	}
+}
 
 test('a homeowner puts each palette on the wall, on a phone, and approves the second', async ({ as, cast }) => {
 	const designer = await as('designer', laptop)
@@ -79,33 +93,23 @@ test('a homeowner puts each palette on the wall, on a phone, and approves the se
 
 test('an extra that is ticked before the scripts arrive is in the total as soon as they do', async ({ as, cast }) => {
 	const page = await as('bakeryApprover', phone)
-	const held: (() => void)[] = []
-	const ready = new Promise<void>((resolve) => held.push(resolve))
-	await page.route('**/_next/static/**/*.js', async (route) => {
-		await ready
-		await route.continue()
-	})
+	const release = await holdScripts(page)
 	await page.goto(`/proposal/${cast.proposals.bakery}`, { waitUntil: 'commit' })
 	await page.getByRole('checkbox', { name: /Two strings of warm lights/ }).check()
 	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toHaveCount(0)
-	for (const release of held) release()
+	release()
 	await expect(page.getByRole('row', { name: /Two strings of warm lights/ })).toBeVisible()
 	await expect(page).toHaveURL(/extra=/)
 })
 
 test('the way back leads to what was there, also after a tap before the scripts arrived', async ({ as, cast }) => {
 	const page = await as('clapboardApprover', phone)
-	const held: (() => void)[] = []
-	const ready = new Promise<void>((resolve) => held.push(resolve))
-	await page.route('**/_next/static/**/*.js', async (route) => {
-		await ready
-		await route.continue()
-	})
+	const release = await holdScripts(page)
 	const bar = page.getByRole('region', { name: 'Your answer' })
 	await page.goto(`/proposal/${cast.proposals.clapboard}`, { waitUntil: 'commit' })
 	await bar.getByRole('link', { name: 'Choose a palette' }).click()
 	await expect(page).toHaveURL(/#palettes$/)
-	for (const release of held) release()
+	release()
 	// Scripts that have arrived give the entry of the history a state.
 	await expect.poll(() => page.evaluate(() => history.state !== null)).toBe(true)
 	await page.getByRole('link', { name: /^Put it on the wall\s*: Brass and navy$/ }).click()
